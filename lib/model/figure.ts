@@ -1,0 +1,85 @@
+import type { Defined } from "./definition.ts";
+import type { Instrument } from "./instrument.ts";
+import type { Interfaces } from "./interfaces.ts";
+import type { LaidPlate } from "./laid-plate.ts";
+import type { Verb } from "./recipe.ts";
+import type { Screw } from "./screw.ts";
+import type { Tray } from "./tray.ts";
+import type { OpeningKind, Zone } from "./zone.ts";
+
+/** A finished picture: SVG text sized in mm with its own <title> and <desc>, ids prefixed by `id`. */
+export type Figure = {
+  readonly id: string;
+  readonly svg: string;
+  readonly title: string;
+  readonly description: string;
+  /** Millimetres on paper. */
+  readonly width: number;
+  readonly height: number;
+};
+
+/** What a step's drawing is built from: the chain's own parts, each optional. */
+export type StepParts = {
+  readonly drill?: Defined<Instrument>;
+  readonly guide?: Defined<Instrument>;
+  readonly guideEnd?: "centred" | "offset" | "free";
+  readonly sleeve?: Defined<Instrument>;
+  readonly insert?: Defined<Instrument>;
+  readonly gauge?: Defined<Instrument>;
+  readonly tap?: Defined<Instrument>;
+  readonly countersink?: Defined<Instrument>;
+  readonly driver?: Defined<Instrument>;
+  readonly limiter?: Defined<Instrument>;
+  readonly handle?: Defined<Instrument>;
+  readonly screw?: Defined<Screw>;
+  readonly zone?: Defined<Zone>;
+  /** Micrometres. */
+  readonly plateThickness?: number;
+  readonly hooks?: { readonly count: number; readonly depth: number; readonly spread: number };
+};
+
+/** A slot of a tray map with what lies in it, already worded. */
+export type TrayMapSlot = {
+  readonly slot: string;
+  readonly words: string;
+  readonly mark: string;
+  readonly quantity: string;
+  readonly instrument?: Defined<Instrument>;
+  readonly screw?: Defined<Screw>;
+  readonly plate?: LaidPlate;
+  /** For a rack: length word and pieces, in order. */
+  readonly rack?: readonly { readonly length: string; readonly quantity: string }[];
+  readonly looksLike?: string;
+};
+
+/** The drawings that composing may ask for; handed in, so that composing knows no SVG. Sizes in mm. */
+export type Pictures = {
+  /** The hole symbol used on maps, rows and legends alike. `use` blackens nothing: it points at one part of a combined opening. */
+  hole(id: string, kind: OpeningKind, use?: "threaded" | "plain"): Figure;
+  /** The working end at true size, its body broken off; at most `width` long. */
+  workingEnd(id: string, instrument: Defined<Instrument>, interfaces: Interfaces, width: number, end?: string): Figure;
+  /** The whole instrument, to scale to fit `width`. */
+  wholeInstrument(id: string, instrument: Defined<Instrument>, interfaces: Interfaces, width: number): Figure;
+  /** A screw's side view at true size. `length` in micrometres. */
+  screw(id: string, screw: Defined<Screw>, interfaces: Interfaces, length: number): Figure;
+  /** The plate, as large as `width` × `height` allows, in true proportion, with labels. `marked`: holes to emphasise (a case's plan). */
+  plateMap(
+    id: string,
+    plate: LaidPlate,
+    size: { readonly width: number; readonly height: number },
+    marked?: readonly string[],
+  ): Figure;
+  /** A plate's outline alone, at most `width` long. */
+  plateOutline(id: string, plate: LaidPlate, width: number): Figure;
+  /** One frame of a storyboard. */
+  step(id: string, verb: Verb, parts: StepParts, interfaces: Interfaces, size: { readonly width: number; readonly height: number }): Figure;
+  trayMap(
+    id: string,
+    tray: Defined<Tray>,
+    slots: readonly TrayMapSlot[],
+    interfaces: Interfaces,
+    size: { readonly width: number; readonly height: number },
+  ): Figure;
+  /** A bar that measures exactly 50 mm. */
+  scaleBar(id: string): Figure;
+};

@@ -1,0 +1,29 @@
+import { z } from "zod";
+import { line, sentence, slug } from "./text.ts";
+
+/** Who answers questions about a card: a role and a telephone, never a person. */
+export const Contact = z.strictObject({ role: line, telephone: line });
+export type Contact = z.output<typeof Contact>;
+
+/** The team that publishes the cards. One per library (publisher.yaml). */
+export const Publisher = z.strictObject({
+  name: line,
+  logo_text: line.describe("The words that stand in the logo slot"),
+  ask: Contact,
+  demo: z.boolean().default(false).describe("True puts the invented-data banner on every page"),
+  banner: line.optional(),
+  defer: sentence.describe("The line that defers to surgeon, instructions for use and protocol"),
+  language: z.string().regex(/^[a-z]{2}$/),
+});
+export type Publisher = z.output<typeof Publisher>;
+
+/** A source document, usually a manufacturer's instructions for use. */
+export const SourceDocument = z.strictObject({
+  title: line,
+  kind: z.enum(["instructions-for-use", "drawing", "parts-list", "local-protocol", "teaching-text"]),
+  system: slug.optional(),
+  issue: line,
+  date: z.iso.date(),
+  superseded_by: slug.optional(),
+});
+export type SourceDocument = z.output<typeof SourceDocument>;

@@ -1,0 +1,54 @@
+import type { Catalogue } from "./catalogue.ts";
+import type { Derived } from "./chain.ts";
+import type { Severity } from "./finding.ts";
+import type { SheetView } from "./sheet.ts";
+
+/** What a rule may look at. `sheets` is present once cards have been composed, `fits` once they were measured in print. */
+export type RuleInput = {
+  readonly catalogue: Catalogue;
+  readonly derived: Derived;
+  readonly today: string;
+  readonly sheets?: readonly SheetView[];
+  readonly fits?: readonly SheetFit[];
+};
+
+/** What the browser measured of one sheet, millimetres. */
+export type SheetFit = {
+  readonly sheet: string;
+  readonly pages: number;
+  readonly overflow: readonly { readonly what: string; readonly by: number }[];
+  readonly missing: readonly string[];
+};
+
+/** What a rule yields: the definition's file and path, and the message with its numbers. */
+export type Breach = {
+  readonly file: string;
+  readonly path: readonly (string | number)[];
+  readonly message: string;
+  readonly severity?: Severity;
+  readonly fix?: string;
+};
+
+/** A named check that is true of every publishable library. */
+export type Rule = {
+  readonly id: string;
+  readonly severity: Severity;
+  readonly about: "screw" | "chain" | "instrument" | "plate" | "tray" | "technique" | "sheet" | "case" | "words" | "reading";
+  readonly summary: string;
+  readonly why: string;
+  readonly fix: string;
+  /** A published source, or "common practice". */
+  readonly source: string;
+  check(input: RuleInput): Iterable<Breach>;
+  readonly examples: readonly RuleExample[];
+};
+
+/** An example is documentation and test at once: the change it makes to the small reference library, and what is said. */
+export type RuleExample = {
+  readonly title: string;
+  readonly passes: boolean;
+  /** In words with numbers, for the rule's page. */
+  readonly shows: string;
+  /** Edits of the reference library: "kind/id" + path -> value (YAML units, before validation); undefined deletes. */
+  readonly edits: readonly { readonly file: string; readonly path: readonly (string | number)[]; readonly value: unknown }[];
+};

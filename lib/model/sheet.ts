@@ -1,0 +1,155 @@
+import type { Figure } from "./figure.ts";
+
+/** A paper format, millimetres. */
+export type Format = {
+  readonly id: "a4-landscape" | "a4-portrait" | "a5-landscape" | "letter-landscape" | "letter-portrait";
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+};
+
+/** A caution as it is printed. */
+export type CautionView = { readonly id: string; readonly signal: "WARNING" | "CAUTION" | "NOTICE"; readonly text: string };
+
+/** What stands in the bottom band of every sheet. */
+export type IdentityView = {
+  readonly card: string;
+  readonly issue: string;
+  readonly date: string;
+  readonly trayRevision: string;
+  readonly reviewBy: string;
+  readonly page: string;
+  readonly language: string;
+  readonly fingerprint: string;
+  readonly sources: string;
+};
+
+/** What all sheets share. Every string that a reader must meet is here, already worded. */
+export type SheetFrame = {
+  /** Stable slug, e.g. "pebblefin-pairing-plates"; file names follow from it: `${id}.${format.id}.pdf`. */
+  readonly id: string;
+  readonly system: string;
+  readonly systemName: string;
+  readonly format: Format;
+  readonly formats: readonly Format["id"][];
+  readonly title: string;
+  readonly lead: string;
+  readonly generation: string;
+  readonly banner: string;
+  readonly logo: string;
+  readonly ask: string;
+  readonly defer: string;
+  readonly identity: IdentityView;
+  readonly cautions: readonly CautionView[];
+  /** Present where anything is at true size: a 50 mm bar. */
+  readonly scaleBar?: Figure;
+  /** The definition a finding about this sheet points at. */
+  readonly origin: string;
+};
+
+/** A cell of a pairing row: an instrument or the words that say there is none. */
+export type PairingCell = {
+  readonly role: string;
+  readonly noun: string;
+  readonly number: string;
+  readonly note: string;
+  readonly figure?: Figure;
+};
+
+export type WarningBox = { readonly title: string; readonly lines: readonly string[] };
+
+export type PairingView = SheetFrame & {
+  readonly kind: "pairing";
+  readonly columns: readonly string[];
+  readonly rows: readonly {
+    readonly chains: readonly string[];
+    readonly called: string;
+    readonly phrase: string;
+    readonly hole: Figure;
+    readonly holeWords: string;
+    readonly cells: readonly PairingCell[];
+  }[];
+  readonly traps: WarningBox;
+  readonly lookAlikes: WarningBox;
+};
+
+export type LengthView = SheetFrame & {
+  readonly kind: "lengths";
+  readonly columns: readonly {
+    readonly screw: string;
+    readonly called: string;
+    readonly policy: string;
+    readonly entries: readonly {
+      readonly reads: string;
+      readonly next: string;
+      readonly dead: boolean;
+      readonly words: string;
+    }[];
+  }[];
+  readonly deadNote: string;
+};
+
+export type PlateMapView = SheetFrame & {
+  readonly kind: "plate-map";
+  readonly sideWords: string;
+  readonly map: Figure;
+  readonly scaleWords: string;
+  readonly orientation: readonly string[];
+  readonly legend: readonly { readonly symbol: Figure; readonly words: string }[];
+  readonly bands: readonly {
+    readonly region: string;
+    readonly holes: string;
+    readonly pairings: readonly { readonly zone: string; readonly called: string; readonly hand: string }[];
+  }[];
+  readonly traps: WarningBox;
+  /** The same facts as a table: one line a hole. */
+  readonly table: readonly { readonly label: string; readonly kind: string; readonly takes: string }[];
+};
+
+export type StepView = SheetFrame & {
+  readonly kind: "steps";
+  readonly subject: string;
+  readonly steps: readonly {
+    readonly number: string;
+    readonly verb: string;
+    readonly say: string;
+    readonly inHand: string;
+    readonly frame: Figure;
+    readonly decides: string;
+    readonly skip: string;
+    readonly cautions: readonly CautionView[];
+    readonly tally: readonly string[];
+  }[];
+};
+
+export type TrayView = SheetFrame & {
+  readonly kind: "tray";
+  readonly trayMark: string;
+  readonly map: Figure;
+  readonly contents: readonly { readonly slot: string; readonly what: string; readonly mark: string; readonly quantity: string }[];
+  readonly total: string;
+  readonly lookAlikes: WarningBox;
+};
+
+export type CaseView = SheetFrame & {
+  readonly kind: "case";
+  readonly code: string;
+  readonly sideWords: string;
+  readonly plateWords: string;
+  readonly siteWords: string;
+  readonly expires: string;
+  readonly map: Figure;
+  readonly rows: readonly {
+    readonly order: string;
+    readonly hole: string;
+    readonly called: string;
+    readonly technique: string;
+    readonly hand: string;
+    readonly lengths: string;
+  }[];
+  readonly pull: readonly { readonly what: string; readonly place: string; readonly status: "in tray" | "missing" | "not checked" }[];
+  readonly missing: WarningBox;
+};
+
+export type SheetView = PairingView | LengthView | PlateMapView | StepView | TrayView | CaseView;
+export type SheetKind = SheetView["kind"];

@@ -1,0 +1,15 @@
+import type { DefinitionKind } from "./definition.ts";
+import type { LocatedFinding, Finding } from "./finding.ts";
+
+/** One YAML file as read: safe plain data, with its kind, id and system told by where it lies. */
+export type SourceFile = {
+  /** Relative to the library, forward slashes. */
+  readonly file: string;
+  readonly kind: DefinitionKind;
+  readonly id: string;
+  readonly system: string;
+  readonly data: unknown;
+};
+
+/** Turns findings' paths into line, column and source frame. */
+export type Locate = (finding: Finding) => LocatedFinding;

@@ -1,0 +1,21 @@
+import { z } from "zod";
+
+/** An id: lower-case words joined by single hyphens, at most 64 characters; equals its file's name. */
+export const slug = z
+  .string()
+  .max(64)
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
+  .refine((id) => !/^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/.test(id))
+  .meta({ description: "An id: a-z, 0-9 and single hyphens, equal to its file's name" });
+
+/** One line of text a reader meets on paper. */
+export const line = z.string().trim().min(1).max(120);
+
+/** A sentence or two. */
+export const sentence = z.string().trim().min(1).max(320);
+
+/** What is etched on the metal, as printed there ("2.0"). */
+export const mark = z.string().trim().min(1).max(24).meta({ description: "The mark as etched" });
+
+/** A calendar day, ISO 8601 (2026-10-01). */
+export const day = z.iso.date();
