@@ -4,8 +4,15 @@ import type { OpeningKind, ZoneKind } from "./zone.ts";
 /** A point in plate coordinates, micrometres: x along the plate from its start, y across, positive down the page. */
 export type Point = readonly [x: Um, y: Um];
 
-/** One zone of a placed hole. */
-export type LaidZone = { readonly zone: string; readonly kind: ZoneKind; readonly at: Point };
+/** One zone of a placed hole, with the sizes it is drawn at (micrometres; a seat only where a head rests, a slot only where oblong). */
+export type LaidZone = {
+  readonly zone: string;
+  readonly kind: ZoneKind;
+  readonly at: Point;
+  readonly through?: Um;
+  readonly seat?: Um;
+  readonly slot?: Um;
+};
 
 /** A hole in its place, each zone with its own centre. */
 export type LaidHole = {
