@@ -1,0 +1,171 @@
+import { registerWindow, SVG, type Container, type Element, type Pattern } from "@svgdotjs/svg.js";
+import { createSVGWindow } from "svgdom";
+import type { Figure } from "../model/figure.ts";
+import {
+  dashes, family, paints, strokes, typeSizes,
+  type Dash, type Paint, type Stroke, type TypeSize, type Weight,
+} from "./tokens.ts";
+
+/** A place on the figure in millimetres, x to the right and y down. */
+export type Spot = readonly [x: number, y: number];
+/** One piece of a path, in millimetres. */
+export type PathPiece =
+  | readonly ["M" | "L", number, number]
+  | readonly ["C", number, number, number, number, number, number]
+  | readonly ["A", radius: number, large: 0 | 1, clockwise: 0 | 1, x: number, y: number]
+  | readonly ["Z"];
+/** How a shape is painted; without a fill it is empty, without a stroke it has a `line` outline in ink. */
+export type Look = {
+  readonly fill?: Paint | Filling;
+  readonly stroke?: Stroke | "none";
+  readonly colour?: Paint;
+  readonly dash?: Dash;
+  readonly data?: Readonly<Record<string, string | number>>;
+};
+/** A pattern made by `pen.filling`, usable as a fill. */
+export type Filling = { readonly pattern: string };
+/** How words are set; `size` may be a role or millimetres of font size. */
+export type Lettering = {
+  readonly size?: TypeSize | number;
+  readonly weight?: Weight;
+  readonly anchor?: "start" | "middle" | "end";
+  readonly colour?: Paint;
+  readonly data?: Readonly<Record<string, string | number>>;
+};
+/** Where a group stands: moved to `at`, turned by `turn` degrees clockwise, its shapes scaled (a negative factor mirrors). Line widths and words keep their size. */
+export type Placing = {
+  readonly at?: Spot;
+  readonly turn?: number;
+  readonly scale?: number | Spot;
+  readonly title?: string;
+  readonly data?: Readonly<Record<string, string | number>>;
+};
+
+/** Draws into one group of a figure; every number is in mm, rounded to 0.001 and refused when not finite. */
+export type Pen = {
+  readonly figure: string;
+  /** Draws into a new group with the class `name`. */
+  group(name: string, placing: Placing, draw: (pen: Pen) => void): void;
+  line(from: Spot, to: Spot, look?: Look): void;
+  polyline(points: readonly Spot[], look?: Look): void;
+  polygon(points: readonly Spot[], look?: Look): void;
+  circle(centre: Spot, radius: number, look?: Look): void;
+  box(corner: Spot, width: number, height: number, look?: Look, corners?: number): void;
+  path(pieces: readonly PathPiece[], look?: Look): void;
+  /** Words on one line; `at` is on the baseline. */
+  words(at: Spot, text: string, lettering?: Lettering): void;
+  /** A tile repeated over an area; `name` is unique within the figure. */
+  filling(name: string, width: number, height: number, draw: (pen: Pen) => void): Filling;
+};
+
+const window = createSVGWindow() as unknown as Window;
+
+/** A number as it is drawn: rounded to 0.001; throws when it is not finite. */
+export function rounded(value: number): number {
+  if (!Number.isFinite(value)) throw new Error(`A drawing holds the number ${value}`);
+  return Math.round(value * 1000) / 1000 || 0;
+}
+
+function pathText(pieces: readonly PathPiece[], [sx, sy]: Spot): string {
+  return pieces
+    .map((piece) => {
+      if (piece[0] === "Z") return "Z";
+      if (piece[0] === "A") {
+        const [, radius, large, clockwise, x, y] = piece;
+        const sweep = sx * sy < 0 ? 1 - clockwise : clockwise;
+        const r = rounded(radius * Math.abs(sx));
+        return `A${r} ${r} 0 ${large} ${sweep} ${rounded(x * sx)} ${rounded(y * sy)}`;
+      }
+      const [letter, ...numbers] = piece;
+      return letter + numbers.map((value, index) => rounded(value * (index % 2 === 0 ? sx : sy))).join(" ");
+    })
+    .join("");
+}
+
+function paint(element: Element, look: Look = {}): void {
+  const { fill = "none", stroke = "line", colour = "ink", dash, data } = look;
+  element.attr("fill", typeof fill === "string" ? paints[fill] : `url(#${fill.pattern})`);
+  if (stroke === "none") element.attr("stroke", "none");
+  else {
+    element.attr({ stroke: paints[colour], "stroke-width": strokes[stroke] });
+    element.attr({ "stroke-linejoin": "round", "stroke-linecap": dash === undefined ? "round" : "butt" });
+    if (dash !== undefined) element.attr("stroke-dasharray", dashes[dash].join(" "));
+  }
+  label(element, data);
+}
+
+function label(element: Element, data: Readonly<Record<string, string | number>> = {}): void {
+  for (const [key, value] of Object.entries(data)) {
+    element.attr(`data-${key}`, typeof value === "number" ? String(rounded(value)) : value);
+  }
+}
+
+function penFor(figure: string, root: Container, target: Container, scale: Spot): Pen {
+  const [sx, sy] = scale;
+  const x = (value: number): number => rounded(value * sx);
+  const y = (value: number): number => rounded(value * sy);
+  const length = (value: number): number => rounded(value * Math.abs(sx));
+  const list = (points: readonly Spot[]): string => points.map((spot) => `${x(spot[0])},${y(spot[1])}`).join(" ");
+  return {
+    figure,
+    group(name, { at, turn, scale: by = 1, title, data }, draw) {
+      const group = target.group().attr("class", name);
+      if (title !== undefined) group.element("title").words(title);
+      const moves = [
+        ...(at === undefined ? [] : [`translate(${x(at[0])} ${y(at[1])})`]),
+        ...(turn === undefined ? [] : [`rotate(${rounded(turn)})`]),
+      ];
+      if (moves.length > 0) group.attr("transform", moves.join(" "));
+      label(group, data);
+      const [bx, by2] = typeof by === "number" ? [by, by] : by;
+      draw(penFor(figure, root, group, [sx * bx, sy * by2]));
+    },
+    line(from, to, look) {
+      paint(target.line(x(from[0]), y(from[1]), x(to[0]), y(to[1])), look);
+    },
+    polyline: (points, look) => paint(target.element("polyline").attr("points", list(points)), look),
+    polygon: (points, look) => paint(target.element("polygon").attr("points", list(points)), look),
+    circle(centre, radius, look) {
+      paint(target.element("circle").attr({ cx: x(centre[0]), cy: y(centre[1]), r: length(radius) }), look);
+    },
+    box(corner, width, height, look, corners = 0) {
+      const left = Math.min(corner[0] * sx, (corner[0] + width) * sx);
+      const top = Math.min(corner[1] * sy, (corner[1] + height) * sy);
+      const box = target.element("rect");
+      box.attr({ x: rounded(left), y: rounded(top), width: length(width), height: rounded(height * Math.abs(sy)) });
+      if (corners > 0) box.attr("rx", length(corners));
+      paint(box, look);
+    },
+    path: (pieces, look) => paint(target.element("path").attr("d", pathText(pieces, scale)), look),
+    words(at, text, { size = "body", weight = 400, anchor = "start", colour = "ink", data } = {}) {
+      const words = target.plain(text).attr({ x: x(at[0]), y: y(at[1]), "font-family": family });
+      words.attr({ "font-size": rounded(typeof size === "number" ? size : typeSizes[size]), "font-weight": weight });
+      words.attr({ "text-anchor": anchor, fill: paints[colour], stroke: "none" });
+      label(words, data);
+    },
+    filling(name, width, height, draw) {
+      const id = `${figure}-${name}`;
+      const pattern = root.element("pattern") as unknown as Pattern;
+      pattern.attr({ id, width: rounded(width), height: rounded(height), patternUnits: "userSpaceOnUse" });
+      draw(penFor(figure, root, pattern, [1, 1]));
+      return { pattern: id };
+    },
+  };
+}
+
+/** Draws one figure on a fresh root sized in mm, with its title, description and ids that start with `id`. Synchronous: svg.js keeps one window. */
+export function drawFigure(
+  id: string,
+  about: { readonly title: string; readonly description: string; readonly width: number; readonly height: number },
+  draw: (pen: Pen) => void,
+): Figure {
+  registerWindow(window, window.document);
+  const width = rounded(about.width);
+  const height = rounded(about.height);
+  const root = SVG().size(`${width}mm`, `${height}mm`).viewbox(0, 0, width, height);
+  root.attr({ id, role: "img", "aria-labelledby": `${id}-title ${id}-desc` });
+  root.element("title").attr("id", `${id}-title`).words(about.title);
+  root.element("desc").attr("id", `${id}-desc`).words(about.description);
+  draw(penFor(id, root, root, [1, 1]));
+  return { id, svg: root.svg(), title: about.title, description: about.description, width, height };
+}

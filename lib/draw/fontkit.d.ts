@@ -1,0 +1,8 @@
+declare module "fontkit" {
+  export type Font = {
+    readonly unitsPerEm: number;
+    hasGlyphForCodePoint(point: number): boolean;
+    layout(text: string): { readonly advanceWidth: number };
+  };
+  export function create(data: Uint8Array): Font;
+}

@@ -1,0 +1,57 @@
+import type { Box, Spot } from "./box.ts";
+
+/** A straight line between two points. */
+export type Stretch = readonly [from: Spot, to: Spot];
+
+const turn = ([ax, ay]: Spot, [bx, by]: Spot, [cx, cy]: Spot): number =>
+  Math.sign((bx - ax) * (cy - ay) - (by - ay) * (cx - ax));
+
+const onLine = ([a, b]: Stretch, [x, y]: Spot): boolean =>
+  x >= Math.min(a[0], b[0]) && x <= Math.max(a[0], b[0]) && y >= Math.min(a[1], b[1]) && y <= Math.max(a[1], b[1]);
+
+/** Whether two lines share a point. */
+export function stretchesMeet(a: Stretch, b: Stretch): boolean {
+  const [t1, t2] = [turn(a[0], a[1], b[0]), turn(a[0], a[1], b[1])];
+  const [t3, t4] = [turn(b[0], b[1], a[0]), turn(b[0], b[1], a[1])];
+  if (t1 !== t2 && t3 !== t4) return true;
+  return (
+    (t1 === 0 && onLine(a, b[0])) ||
+    (t2 === 0 && onLine(a, b[1])) ||
+    (t3 === 0 && onLine(b, a[0])) ||
+    (t4 === 0 && onLine(b, a[1]))
+  );
+}
+
+/** Whether a line has any point inside a box or on its edge. */
+export function stretchMeetsBox([from, to]: Stretch, box: Box): boolean {
+  let start = 0;
+  let end = 1;
+  const along: readonly Spot[] = [
+    [from[0] - box.x0, from[0] - to[0]],
+    [box.x1 - from[0], to[0] - from[0]],
+    [from[1] - box.y0, from[1] - to[1]],
+    [box.y1 - from[1], to[1] - from[1]],
+  ];
+  for (const [room, speed] of along) {
+    if (speed === 0) {
+      if (room < 0) return false;
+      continue;
+    }
+    const at = room / speed;
+    if (speed > 0) end = Math.min(end, at);
+    else start = Math.max(start, at);
+    if (start > end) return false;
+  }
+  return true;
+}
+
+/** Where the ray from a box's middle towards `to` leaves the box. */
+export function leavingPoint(box: Box, to: Spot): Spot {
+  const [cx, cy] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
+  const [dx, dy] = [to[0] - cx, to[1] - cy];
+  const stretch = Math.min(
+    dx === 0 ? Infinity : (box.x1 - box.x0) / 2 / Math.abs(dx),
+    dy === 0 ? Infinity : (box.y1 - box.y0) / 2 / Math.abs(dy),
+  );
+  return Number.isFinite(stretch) ? [cx + dx * stretch, cy + dy * stretch] : [cx, cy];
+}
