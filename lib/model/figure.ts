@@ -16,6 +16,8 @@ export type Figure = {
   /** Millimetres on paper. */
   readonly width: number;
   readonly height: number;
+  /** For a plate map: how large it is drawn ("drawn at 0.8 of true size"). */
+  readonly scaleWords?: string;
 };
 
 /** What a step's drawing is built from: the chain's own parts, each optional. */

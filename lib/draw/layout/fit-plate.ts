@@ -1,0 +1,56 @@
+import type { LaidHole, LaidPlate, Point } from "../../model/laid-plate.ts";
+import type { Um } from "../../model/measure.ts";
+import { around, type Box, boxAround, type Spot } from "./box.ts";
+import { outlinePoints } from "./outline-points.ts";
+import { zoneSize } from "./zone-size.ts";
+
+/** A plate laid into a figure: one factor for both directions. */
+export type FittedPlate = {
+  /** Paper millimetres per millimetre of plate. */
+  readonly scale: number;
+  /** Plate micrometres to figure millimetres. */
+  project(point: Point): Spot;
+  /** A length of the plate (micrometres) in figure millimetres. */
+  lengthOf(length: Um): number;
+  readonly box: Box;
+};
+
+const round = (scale: number): number => {
+  if (scale >= 1 && scale < 1.12) return 1;
+  return Math.floor(scale * 100 + 1e-9) / 100;
+};
+
+/** The plate's extent with its hooks, micrometres. */
+export function plateExtent(plate: LaidPlate): Box {
+  const points = outlinePoints(plate.outline);
+  const box = around(points.map((point) => boxAround(point, 0, 0)));
+  if (!plate.hooks) return box;
+  const { at, depth } = plate.hooks;
+  return at === "start" ? { ...box, x0: box.x0 - depth } : { ...box, x1: box.x1 + depth };
+}
+
+/** Centres a plate in a room (mm) as large as it goes, its factor rounded down to hundredths, or to true size when nearly so.
+ * `ease` below 1 leaves more space around it. */
+export function fitPlate(plate: LaidPlate, room: Box, ease = 1): FittedPlate {
+  const extent = plateExtent(plate);
+  const [width, height] = [extent.x1 - extent.x0, extent.y1 - extent.y0];
+  const [across, down] = [room.x1 - room.x0, room.y1 - room.y0];
+  const scale = round(Math.min((across * 1000) / width, (down * 1000) / height) * ease);
+  const lengthOf = (length: Um): number => (length * scale) / 1000;
+  const left = (room.x0 + room.x1) / 2 - lengthOf(extent.x0 + width / 2);
+  const top = (room.y0 + room.y1) / 2 - lengthOf(extent.y0 + height / 2);
+  const project = ([x, y]: Point): Spot => [left + lengthOf(x), top + lengthOf(y)];
+  const [x0, y0] = project([extent.x0, extent.y0]);
+  const [x1, y1] = project([extent.x1, extent.y1]);
+  return { scale, project, lengthOf, box: { x0, y0, x1, y1 } };
+}
+
+/** The box of a whole hole on the figure, line widths included. */
+export function holeBox(hole: LaidHole, fitted: FittedPlate, line: number): Box {
+  return around(
+    hole.zones.map((zone) => {
+      const size = zoneSize(zone);
+      return boxAround(fitted.project(zone.at), fitted.lengthOf(size.along) + line, fitted.lengthOf(size.across) + line);
+    }),
+  );
+}

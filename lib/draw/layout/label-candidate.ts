@@ -1,0 +1,27 @@
+import type { Box, Spot } from "./box.ts";
+import type { Stretch } from "./stretch.ts";
+
+/** A hole that wants its label: its box and the label's width in figure millimetres. */
+export type LabelWish = { readonly key: string; readonly target: Box; readonly width: number };
+
+/** Where labels may stand: the free area, boxes to keep out of, the plate's outline and the height of a line of text. */
+export type LabelSpace = {
+  readonly area: Box;
+  readonly keepOut: readonly Box[];
+  readonly outline: readonly Spot[];
+  readonly height: number;
+};
+
+/** One possible place of a label. `bar` is the short end of its leader, at the label. */
+export type LabelCandidate = {
+  readonly box: Box;
+  readonly leader?: Stretch;
+  readonly bar?: Stretch;
+  readonly cost: number;
+};
+
+/** The chosen place of one label. */
+export type PlacedLabel = LabelCandidate & { readonly key: string };
+
+/** Farthest edge of a label from the middle of its hole, millimetres. */
+export const labelReach = 14;
