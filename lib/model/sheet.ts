@@ -66,6 +66,8 @@ export type PairingView = SheetFrame & {
     readonly called: string;
     readonly phrase: string;
     readonly hole: Figure;
+    /** Symbols of the other kinds of hole that the same row serves. */
+    readonly otherHoles?: readonly Figure[];
     readonly holeWords: string;
     readonly cells: readonly PairingCell[];
   }[];
