@@ -25,7 +25,7 @@ export function workingEnd(
   const last = stretches.at(-1);
   const drawn = endViewsWidth(shape) + (last === undefined ? 0 : last.at + last.to - last.from);
   const cut = stretches.length > 1 || (last !== undefined && last.to < shapeLength(shape));
-  const half = shapeHalf(shape) + (cut ? 0.9 : edge);
+  const half = shapeHalf(shape, stretches) + (cut ? 0.9 : edge);
   const about = {
     title: `${instrument.name}, working end`,
     description: `${end === undefined ? "" : `The ${end} end. `}Drawn at true size: 1 mm on paper is 1 mm of the instrument${cut ? "; the body is broken off" : ""}.`,

@@ -8,6 +8,8 @@ export type Segment = {
   readonly length: number;
   /** Half of its greatest height. */
   readonly half: number;
+  /** Half of its height at one place, where it tapers. */
+  halfAt?(x: number): number;
   draw(pen: Pen, shown: Shown): void;
 };
 
@@ -28,9 +30,20 @@ export type Stretch = { readonly from: number; readonly to: number; readonly at:
 /** Overall length of a shape, mm. */
 export const shapeLength = (shape: Shape): number => shape.segments.reduce((sum, segment) => sum + segment.length, 0);
 
-/** Half of a shape's greatest height, mm, end views included. */
-export const shapeHalf = (shape: Shape): number =>
-  Math.max(...shape.segments.map((segment) => segment.half), ...(shape.endViews ?? []).map((view) => view.half));
+/** Half of a shape's greatest height, mm, end views included; of the given stretches only, when there are any. */
+export function shapeHalf(shape: Shape, stretches: readonly Stretch[] = [{ from: 0, to: Infinity, at: 0 }]): number {
+  let highest = Math.max(0, ...(shape.endViews ?? []).map((view) => view.half));
+  let start = 0;
+  for (const segment of shape.segments) {
+    for (const { from, to } of stretches) {
+      const [a, b] = [Math.max(from, start) - start, Math.min(to, start + segment.length) - start];
+      if (a >= b) continue;
+      highest = Math.max(highest, segment.halfAt === undefined ? segment.half : Math.max(segment.halfAt(a), segment.halfAt(b)));
+    }
+    start += segment.length;
+  }
+  return highest;
+}
 
 /** Room that end views take before the tip, mm. */
 export const endViewsWidth = (shape: Shape): number =>
@@ -70,8 +83,8 @@ function drawStretch(pen: Pen, shape: Shape, { from, to, at }: Stretch, x: numbe
 function halfAt(shape: Shape, place: number): number {
   let start = 0;
   for (const segment of shape.segments) {
+    if (place <= start + segment.length) return segment.halfAt?.(place - start) ?? segment.half;
     start += segment.length;
-    if (place <= start) return segment.half;
   }
   return 0;
 }

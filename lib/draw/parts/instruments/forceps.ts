@@ -2,8 +2,8 @@ import type { PathPiece, Pen, Spot } from "../../canvas.ts";
 import { inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
 import type { Segment } from "../shape.ts";
 
-const jaw = 34;
-const spread = 16;
+const jaw = 24;
+const spread = 12;
 
 /** Forceps with pointed jaws: curved jaws to a joint, two arms, two finger rings. */
 export const forceps: InstrumentPart<"forceps"> = {
@@ -19,32 +19,33 @@ export const forceps: InstrumentPart<"forceps"> = {
 function jaws(): Segment {
   return {
     length: jaw,
-    half: 9,
+    half: 6.6,
     draw(pen, { to }) {
       for (const sign of [-1, 1]) {
         const blade: PathPiece[] = [
-          ["M", 0.2, sign * 0.35],
-          ["C", 1, sign * 5.5, 7, sign * 9, 13, sign * 8.6],
-          ["C", 20, sign * 8.2, 25, sign * 4.4, jaw, sign * -2.2],
+          ["M", 0.1, sign * 0.3],
+          ["C", 1, sign * 3.8, 5, sign * 6.4, 9, sign * 6.2],
+          ["C", 14, sign * 5.9, 17, sign * 3, jaw, sign * -2.2],
           ["L", jaw, sign * -5.4],
-          ["C", 26, sign * 0.6, 20, sign * 4.6, 13, sign * 5.2],
-          ["C", 8, sign * 5.6, 3.5, sign * 4, 1.3, sign * 0.5],
+          ["C", 18, sign * -0.6, 14, sign * 3.1, 9, sign * 3.5],
+          ["C", 5.5, sign * 3.7, 2.6, sign * 2.6, 1.1, sign * 0.4],
           ["Z"],
         ];
         if (to >= jaw - 0.1) pen.path(blade, { fill: "metal", data: { edge: "jaw" } });
         else pen.path(blade.slice(0, 2), { data: { edge: "jaw" } });
       }
-      if (to >= jaw - 0.1) pen.circle([28.6, 0], 2.1, { fill: "metal" });
+      if (to >= jaw - 0.1) pen.circle([19.2, 0], 1.5, { fill: "metal" });
     },
   };
 }
 
 function arms(length: number): Segment {
+  const middle = (x: number): number => 3.8 + ((spread - 3.8) * x) / length;
   return {
     length,
     half: spread + 2,
+    halfAt: (x) => middle(x) + 1.6,
     draw(pen, { from, to }) {
-      const middle = (x: number): number => 3.8 + ((spread - 3.8) * x) / length;
       for (const sign of [-1, 1]) {
         const outer: Spot[] = [[from, sign * (middle(from) + 1.6)], [to, sign * (middle(to) + 1.6)]];
         const inner: Spot[] = [[to, sign * (middle(to) - 1.6)], [from, sign * (middle(from) - 1.6)]];

@@ -1,5 +1,4 @@
 import { couplingWidth, inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
-import { cone } from "../segments/cone.ts";
 import { grip } from "../segments/grip.ts";
 import { rod } from "../segments/rod.ts";
 import { socket } from "../segments/socket.ts";
@@ -11,12 +10,12 @@ export const handle: InstrumentPart<"handle"> = {
   shape(instrument, interfaces) {
     const across = couplingWidth(interfaces, instrument.coupling);
     const length = inMm(instrument.length);
-    const wide = across * 2.2 + 6;
+    const wide = across * 1.5 + 3;
     return {
       segments: [
         socket(12, across),
-        cone(6, across * 2, wide - 3, "none"),
-        grip(length - 12 - 6 - 9, wide),
+        rod(1.4, across * 1.2),
+        grip(length - 12 - 1.4 - 9, wide),
         rod(2, wide * 0.6),
         rod(7, wide * 0.9, { chamfer: 1.2 }),
       ],

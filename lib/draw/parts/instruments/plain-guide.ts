@@ -20,7 +20,7 @@ export const plainGuide: InstrumentPart<"plain-guide"> = {
     const [left, right] = ends;
     const holding = length * 0.34;
     const tube = (length - holding - spigot * (right === undefined ? 1 : 2)) / (right === undefined ? 1 : 2);
-    const grasp = bored(grip(holding, outer + 3), bore);
+    const grasp = bored(grip(holding, outer + 1.8), bore);
     return {
       segments: [
         ...(left === undefined ? [] : [foot(left, bore), arrowed(bored(rod(tube, outer), bore), left, "left")]),

@@ -15,7 +15,7 @@ export const reductionInsert: InstrumentPart<"reduction-insert"> = {
     return {
       segments: [
         bored(rod(length - collar, outer, { chamfer: Math.min(0.3, (outer - bore) / 3) }), bore),
-        bored(grip(collar, outer + 4), bore),
+        bored(grip(collar, outer + 3), bore),
       ],
       focus: { from: length - collar - 4, to: length },
     };

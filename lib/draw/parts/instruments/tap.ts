@@ -12,7 +12,7 @@ export const tap: InstrumentPart<"tap"> = {
     const major = inMm(instrument.diameter);
     const pitch = inMm(instrument.pitch);
     const length = inMm(instrument.length);
-    const core = major - pitch * 0.62;
+    const core = major - pitch * 0.85;
     const cut = Math.min(length * 0.35, 40);
     const across = couplingWidth(interfaces, instrument.coupling);
     return {

@@ -25,7 +25,7 @@ export const threadedSleeve: InstrumentPart<"threaded-sleeve"> = {
         bored(rod(0.8, core), bore),
         bored(cone(1, major, outer), bore),
         bored(rod(length - collar - 1.8, outer, { ends: "right" }), bore),
-        bored(grip(collar, outer + 2), bore),
+        bored(grip(collar, outer + 1.8), bore),
       ],
     };
   },

@@ -1,11 +1,10 @@
-import type { Segment } from "../shape.ts";
 import { couplingWidth, inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
-import { cone } from "../segments/cone.ts";
+import type { Segment } from "../shape.ts";
 import { coupling } from "../segments/coupling.ts";
 import { rod } from "../segments/rod.ts";
 import { socket } from "../segments/socket.ts";
 
-const body = 15;
+const body = 8.6;
 
 /** A torque limiter: the socket for a shaft, a body with its scale window, the coupling for a handle. */
 export const torqueLimiter: InstrumentPart<"torque-limiter"> = {
@@ -15,13 +14,13 @@ export const torqueLimiter: InstrumentPart<"torque-limiter"> = {
     const length = inMm(instrument.length);
     const input = couplingWidth(interfaces, instrument.coupling_in);
     const output = couplingWidth(interfaces, instrument.coupling_out);
-    const main = length - 8 - 3 - 4 - 14;
+    const main = length - 7 - 1 - 3 - 14;
     return {
       segments: [
-        socket(8, input),
-        cone(3, input * 2, body, "none"),
+        socket(7, input),
+        rod(1, Math.min(input * 1.5, body) - 1),
         windowed(main, instrument.torque),
-        rod(4, body + 2, { chamfer: 0.8 }),
+        rod(3, body + 1.4, { chamfer: 0.5 }),
         ...coupling(14, output),
       ],
     };
@@ -35,7 +34,7 @@ function windowed(length: number, torque: number): Segment {
   const drum = rod(length, body, { data: { torque: torque / 1000 } });
   const left = 3;
   const right = Math.min(16, length - 3);
-  const high = 5;
+  const high = 4.2;
   return {
     ...drum,
     draw(pen, shown) {
@@ -45,10 +44,10 @@ function windowed(length: number, torque: number): Segment {
       const step = (right - left) / 8;
       for (let index = 1; index < 8; index += 1) {
         const x = left + index * step;
-        pen.line([x, high / 2], [x, high / 2 - (index === 4 ? 2.2 : 1.2)], { stroke: "hair" });
+        pen.line([x, high / 2], [x, high / 2 - (index === 4 ? 1.9 : 1)], { stroke: "hair" });
       }
       const middle = left + 4 * step;
-      pen.polygon([[middle, 0], [middle - 0.9, -1.7], [middle + 0.9, -1.7]], { fill: "ink", stroke: "none" });
+      pen.polygon([[middle, 0], [middle - 0.8, -1.5], [middle + 0.8, -1.5]], { fill: "ink", stroke: "none" });
       for (const ring of [length - 3, length - 1.8]) {
         if (ring > right + 1 && ring < shown.to) pen.line([ring, -body / 2], [ring, body / 2], { stroke: "hair" });
       }

@@ -7,6 +7,7 @@ export function cone(length: number, left: number, right: number, ends: Ends = "
   return {
     length,
     half: Math.max(left, right) / 2,
+    halfAt: half,
     draw(pen, shown) {
       const { from, to } = shown;
       drawProfile(pen, [[from, -half(from)], [to, -half(to)]], [[from, half(from)], [to, half(to)]], shown, ends);

@@ -3,7 +3,7 @@ import { rod } from "./rod.ts";
 
 /** The open end that takes a coupling, mm: a collar with the hollow dashed. */
 export function socket(length: number, across: number): Segment {
-  const collar = rod(length, across * 2, { chamfer: 0.5 });
+  const collar = rod(length, across * 1.5, { chamfer: 0.5 });
   const deep = length * 0.75;
   return {
     ...collar,
@@ -16,7 +16,7 @@ export function socket(length: number, across: number): Segment {
       }
       if (deep <= shown.to) pen.line([deep, -across / 2], [deep, across / 2], { stroke: "hair", dash: "hidden" });
       const groove = length * 0.88;
-      if (groove < shown.to) pen.line([groove, -across], [groove, across], { stroke: "hair" });
+      if (groove < shown.to) pen.line([groove, -across * 0.75], [groove, across * 0.75], { stroke: "hair" });
     },
   };
 }
