@@ -50,3 +50,13 @@ export function screwData(screw: Screw, length: Um): Record<string, string | num
     length: inMm(length),
   };
 }
+
+/** The length that drawings without a given one show, micrometres: the screw's own example, else its shortest. */
+export function exampleLength(screw: Screw): Um {
+  const all = screw.lengths.flatMap(({ from, to, step }) =>
+    Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, index) => from + index * step),
+  );
+  const length = all[screw.example_length_index ?? 0] ?? all[0];
+  if (length === undefined) throw new Error(`The screw "${screw.name}" has no lengths`);
+  return length;
+}

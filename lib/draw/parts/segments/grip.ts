@@ -18,7 +18,7 @@ export function grip(length: number, diameter: number): Segment {
       const low = half - Math.min(0.8, half * 0.18);
       spots.push([x, sign * low], [x + 0.25 * step, sign * high], [x + 0.75 * step, sign * high], [x + step, sign * low]);
     }
-    const level = (x: number): number => (spots.find((spot) => spot[0] >= x) ?? [0, sign * half])[1];
+    const level = (x: number): number => (spots.find((spot) => spot[0] >= x - 0.001) ?? [0, sign * half])[1];
     return [[from, level(from)], ...spots.filter((spot) => spot[0] > from && spot[0] < to), [to, level(to)]];
   };
   return {

@@ -1,0 +1,77 @@
+import type { TextBlock } from "./slot-text.ts";
+import type { SlotPicture } from "./slot-picture.ts";
+
+/** Where a slot's words and picture stand, mm from the slot's inner corner; an upright picture is turned to hang down from its place. */
+export type SlotLayout = {
+  readonly text: TextBlock;
+  readonly textAt: readonly [number, number];
+  readonly picture?: { readonly at: readonly [number, number]; readonly length: number; readonly upright: boolean };
+};
+
+type Wording = (width: number) => TextBlock;
+type Room = { readonly width: number; readonly height: number };
+type Way = (wording: Wording, picture: SlotPicture, room: Room, cut: boolean) => SlotLayout | undefined;
+
+const gap = 1.2;
+const leastPicture = 14;
+const leastText = 10;
+
+/** The first arrangement in which words and picture fit without touching: the whole picture, then a broken-off one, at last words alone. Fuller wordings come first. */
+export function layOutSlot(room: Room, wordings: readonly Wording[], picture: SlotPicture | undefined): SlotLayout {
+  const ways: readonly Way[] = room.height > room.width ? [upright, above, beside] : [above, beside, upright];
+  if (picture !== undefined) {
+    for (const cut of picture.cuts ? [false, true] : [false]) {
+      for (const wording of wordings) {
+        for (const way of ways) {
+          const found = way(wording, picture, room, cut);
+          if (found !== undefined) return found;
+        }
+      }
+    }
+  }
+  const alone = wordings.map((wording) => wording(room.width));
+  const text = alone.find((block) => fits(block, room.width, room.height)) ?? alone.at(-1);
+  if (text === undefined) throw new Error("A slot has no words");
+  return { text, textAt: [0, 0] };
+}
+
+const fits = (text: TextBlock, width: number, height: number): boolean => text.width <= width && text.height <= height;
+
+function lengthFor(picture: SlotPicture, room: number, cut: boolean): number | undefined {
+  if (picture.length <= room) return picture.length;
+  return cut && room >= leastPicture ? room : undefined;
+}
+
+function above(wording: Wording, picture: SlotPicture, { width, height }: Room, cut: boolean): SlotLayout | undefined {
+  const text = wording(width);
+  const length = lengthFor(picture, width, cut);
+  if (length === undefined || !fits(text, width, height)) return undefined;
+  const rest = height - text.height - gap;
+  if (rest < picture.height(length)) return undefined;
+  return { text, textAt: [0, 0], picture: { at: [(width - length) / 2, text.height + gap + rest / 2], length, upright: false } };
+}
+
+function beside(wording: Wording, picture: SlotPicture, { width, height }: Room, cut: boolean): SlotLayout | undefined {
+  const words = wording(width);
+  const share = cut ? width - Math.min(words.width, width * 0.6) - 2 * gap : width - leastText - 2 * gap;
+  const length = lengthFor(picture, share, cut);
+  if (length === undefined || picture.height(length) > height) return undefined;
+  const text = wording(width - length - 2 * gap);
+  if (!fits(text, width - length - 2 * gap, height)) return undefined;
+  return { text, textAt: [0, 0], picture: { at: [width - length, height / 2], length, upright: false } };
+}
+
+function upright(wording: Wording, picture: SlotPicture, { width, height }: Room, cut: boolean): SlotLayout | undefined {
+  const text = wording(width);
+  const below = lengthFor(picture, height - text.height - gap, cut);
+  if (below !== undefined && fits(text, width, height) && picture.height(below) <= width) {
+    const top = text.height + gap + (height - text.height - gap - below) / 2;
+    return { text, textAt: [0, 0], picture: { at: [width / 2, top], length: below, upright: true } };
+  }
+  const length = lengthFor(picture, height, cut);
+  if (length === undefined) return undefined;
+  const wide = picture.height(length);
+  const narrow = wording(width - wide - gap);
+  if (width - wide - gap < leastText || !fits(narrow, width - wide - gap, height)) return undefined;
+  return { text: narrow, textAt: [wide + gap, 0], picture: { at: [wide / 2, (height - length) / 2], length, upright: true } };
+}
