@@ -1,0 +1,56 @@
+import { known } from "../model/catalogue.ts";
+import type { LengthTable } from "../model/chain.ts";
+import { wholeMm } from "../model/measure.ts";
+import type { LengthView } from "../model/sheet.ts";
+import type { Composing } from "./composing.ts";
+import { fingerprinted } from "./fingerprint.ts";
+import { portrait } from "./formats.ts";
+import { frames } from "./frame.ts";
+import { lengthEntries } from "./length-entries.ts";
+import { spoken } from "./spoken.ts";
+
+function columnOf(composing: Composing, screw: string): LengthView["columns"][number] {
+  const { catalogue, derived } = composing;
+  const { called, class: kind, system } = known(catalogue.screws, screw);
+  const table = derived.lengthTables.get(screw);
+  const policies = known(catalogue.systems, system).length_policy;
+  const policy = kind === "locking" ? policies.locking : policies.plain_head;
+  if (table === undefined || policy === undefined) return { screw, called, policy: "See instructions for use.", entries: [] };
+  const gauge = spoken(known(catalogue.instruments, table.gauge));
+  const add = table.add === 0 ? "reading" : `reading + ${wholeMm(table.add)}`;
+  const cited = known(catalogue.documents, policy.source.document);
+  const words = `Read on ${gauge}: ${add}, up to the next length, less than ${wholeMm(policy.overshoot_below)} over. ${cited.title}, ${policy.source.section}.`;
+  return { screw, called, policy: words, entries: lengthEntries(table) };
+}
+
+function deadNoteOf(tables: readonly LengthTable[]): string {
+  const ask = "Ask the surgeon.";
+  for (const { readings } of tables) {
+    const worst = readings.findLast(({ answer }) => answer.kind === "gap" && answer.short > answer.long) ?? readings.find(({ answer }) => answer.kind === "gap");
+    if (worst?.answer.kind === "gap") {
+      const { shorter, short, longer, long } = worst.answer;
+      return `No screw made for this reading: ${wholeMm(shorter)} is ${wholeMm(short)} short, ${wholeMm(longer)} is ${wholeMm(long)} long. ${ask}`;
+    }
+  }
+  return `Hatched: no screw made for this reading. ${ask}`;
+}
+
+/** The length sheet of one system: for each screw, every gauge reading and the next length in this rack, dead readings named. */
+export function lengthSheets(composing: Composing, system: string): readonly LengthView[] {
+  const { catalogue, derived } = composing;
+  const { name, file, length_policy } = known(catalogue.systems, system);
+  const screws = [...catalogue.screws.values()]
+    .filter((screw) => screw.system === system)
+    .sort((a, b) => a.major - b.major || (a.class === "locking" ? -1 : b.class === "locking" ? 1 : a.id < b.id ? -1 : 1));
+  if (screws.length === 0) return [];
+  const columns = screws.map(({ id }) => columnOf(composing, id));
+  const tables = screws.flatMap(({ id }) => derived.lengthTables.get(id) ?? []);
+  const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) => (policy ? [policy.source.document] : []));
+  const facts = {
+    id: `${system}-lengths`, system, title: `${name}: from gauge reading to the rack`,
+    lead: "Find the reading under the screw. Beside it stands the next length in this rack. The surgeon decides the length.",
+    cautions: [], origin: file, formats: portrait, trueSize: false,
+    ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),
+  };
+  return frames(composing, facts).map((frame) => fingerprinted<LengthView>({ ...frame, kind: "lengths", columns, deadNote: deadNoteOf(tables) }));
+}

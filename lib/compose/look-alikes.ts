@@ -1,0 +1,23 @@
+import type { LookAlike } from "../model/chain.ts";
+import type { Composing } from "./composing.ts";
+import { capital, spoken } from "./spoken.ts";
+
+function nameOf({ catalogue, derived }: Composing, id: string): string {
+  const instrument = catalogue.instruments.get(id);
+  if (instrument) return spoken(instrument);
+  const plate = catalogue.plates.get(id) ?? derived.plates.find((laid) => laid.id === id);
+  return catalogue.screws.get(id)?.called ?? plate?.name ?? id;
+}
+
+/** Pairs that are taken for one another and what tells them apart, in the order they were derived. */
+export function lookAlikeLines(composing: Composing, pairs: readonly LookAlike[]): readonly string[] {
+  return pairs.map(({ a, b, tell }) => {
+    const end = /[.!?]$/.test(tell) ? "" : ".";
+    return `${capital(nameOf(composing, a))} and ${nameOf(composing, b)}: ${tell}${end}`;
+  });
+}
+
+/** Pairs whose both sides pass `belongs`. */
+export function pairsWithin(pairs: readonly LookAlike[], belongs: (id: string) => boolean): readonly LookAlike[] {
+  return pairs.filter(({ a, b }) => belongs(a) && belongs(b));
+}

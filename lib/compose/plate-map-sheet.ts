@@ -1,0 +1,86 @@
+import { known } from "../model/catalogue.ts";
+import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
+import type { PlateMapView } from "../model/sheet.ts";
+import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
+import type { Composing } from "./composing.ts";
+import { edge, small } from "./formats.ts";
+import { fingerprinted } from "./fingerprint.ts";
+import { frames } from "./frame.ts";
+import { grouped } from "./grouped.ts";
+import { handWords } from "./hand-words.ts";
+import { openingWords, partWords } from "./hole-symbols.ts";
+import { labelSpan, orientationLines, plateTitle, sideWords } from "./plate-facts.ts";
+import { capital, listed } from "./spoken.ts";
+import { screwTrapLines } from "./traps.ts";
+import { typeFloors } from "./type-sizes.ts";
+import { linesOf, warningBox } from "./warning-box.ts";
+
+type Band = PlateMapView["bands"][number];
+
+function bandsOf(composing: Composing, plate: LaidPlate): readonly Band[] {
+  const screwed = plate.holes.filter(({ kind }) => kind !== "wire" && kind !== "suture");
+  return [...grouped(screwed, ({ region, opening }) => `${region} ${opening}`).values()].map((holes): Band => {
+    const pairings = holes[0].zones.flatMap(({ zone, kind }) => {
+      const chains = composing.derived.chains.filter((chain) => chain.zone === zone && chain.system === plate.system && !isLag(chain));
+      return chainGroups(composing, chains).map((group) => ({
+        zone: partWords(kind, holes[0].kind),
+        called: calledOut(composing, group),
+        hand: handWords(composing, group.chains[0]),
+      }));
+    });
+    return { region: capital(holes[0].region), holes: labelSpan(holes.map(({ label }) => label)), pairings };
+  });
+}
+
+function tableOf({ catalogue }: Composing, { holes }: LaidPlate): PlateMapView["table"] {
+  return holes.map((hole) => {
+    const screws = hole.zones.flatMap(({ zone }) => {
+      const facts = known(catalogue.zones, zone);
+      return "permits" in facts ? facts.permits.map((id) => known(catalogue.screws, id).called) : [];
+    });
+    return { label: hole.label, kind: kindWords(hole), takes: screws.length > 0 ? listed(screws, "or") : "no screw" };
+  });
+}
+
+function kindWords({ kind, threadedEnd }: LaidHole): string {
+  return threadedEnd === undefined ? openingWords[kind] : `combined, threaded part ${threadedEnd}`;
+}
+
+function legendOf({ pictures }: Composing, id: string, { holes }: LaidPlate): PlateMapView["legend"] {
+  return [...new Set(holes.map(({ kind }) => kind))].map((kind) => ({
+    symbol: pictures.hole(`${id}-legend-${kind}`, kind),
+    words: openingWords[kind],
+  }));
+}
+
+/** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
+function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: { width: number; height: number }): number {
+  const { body } = typeFloors("plate-map");
+  const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 54, body), 0), 0);
+  const taken = 34 + lines * body * 1.2 + bands.length * 1.6 + boxLines * body * 1.2 + Math.ceil(table / 4) * 3.3;
+  return Math.max(28, page.height - 2 * edge - taken);
+}
+
+/** The map of one plate in one side and length: A5, the plate as large as the page allows, its pairings beneath. */
+export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly PlateMapView[] {
+  const { catalogue, derived, pictures } = composing;
+  const id = `${plate.system}-plate-${plate.id}`.replace(`${plate.system}-plate-${plate.system}-`, `${plate.system}-plate-`);
+  const bands = bandsOf(composing, plate);
+  const zones = new Set(plate.holes.flatMap((hole) => hole.zones.map(({ zone }) => zone)));
+  const traps = screwTrapLines(composing, derived.screwTraps.filter((trap) => zones.has(trap.zone)));
+  const facts = {
+    id, system: plate.system, title: plateTitle(plate), origin: known(catalogue.plates, plate.plate).file,
+    lead: "Say the side aloud before the plate is opened. Say which part of the hole.", cautions: [], formats: small, trueSize: false,
+  };
+  return frames(composing, facts).map((frame) => {
+    const width = frame.format.width - 2 * edge;
+    const boxLines = Math.min(2, traps.length);
+    const map = pictures.plateMap(`${id}-map`, plate, { width, height: mapHeight(bands, boxLines, plate.holes.length, frame.format) });
+    return fingerprinted<PlateMapView>({
+      ...frame, kind: "plate-map", sideWords: sideWords(plate.side), map, scaleWords: map.scaleWords ?? "not to scale",
+      orientation: orientationLines(catalogue, plate), legend: legendOf(composing, id, plate), bands,
+      traps: warningBox("Goes in, and is wrong.", traps, { lines: boxLines, width: width - 4, size: typeFloors("plate-map").body }),
+      table: tableOf(composing, plate),
+    });
+  });
+}

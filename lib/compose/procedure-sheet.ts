@@ -1,0 +1,46 @@
+import { known } from "../model/catalogue.ts";
+import type { Chain } from "../model/chain.ts";
+import type { StepParts } from "../model/figure.ts";
+import type { ProcedureStep } from "../model/recipe.ts";
+import type { StepView } from "../model/sheet.ts";
+import type { Composing } from "./composing.ts";
+import { fingerprinted } from "./fingerprint.ts";
+import { portrait } from "./formats.ts";
+import { frames } from "./frame.ts";
+import { handWords } from "./hand-words.ts";
+import { drawnPlate } from "./plate-facts.ts";
+import { stepParts } from "./step-parts.ts";
+import { frameSize, stepView } from "./step-view.ts";
+
+function chainOf({ derived }: Composing, step: ProcedureStep): Chain | undefined {
+  const { fills } = step;
+  return fills && derived.chains.find(({ zone, screw, recipe }) => zone === fills.zone && screw === fills.screw && recipe === fills.recipe);
+}
+
+function partsOf(composing: Composing, procedure: string, step: ProcedureStep, chain: Chain | undefined): StepParts {
+  const { catalogue } = composing;
+  const { families } = known(catalogue.procedures, procedure);
+  const plate = [...catalogue.plates.keys()].map((id) => drawnPlate(catalogue, id)).find(({ family }) => families.includes(family));
+  const own = plate === undefined ? {} : { plateThickness: plate.thickness.shaft, ...(plate.hooks ? { hooks: plate.hooks } : {}) };
+  return chain === undefined ? own : { ...stepParts(composing, chain, step.verb), ...own };
+}
+
+/** The step card of one procedure: a whole plate's order of work. */
+export function procedureSheets(composing: Composing, procedure: string): readonly StepView[] {
+  const { catalogue, pictures } = composing;
+  const facts = known(catalogue.procedures, procedure);
+  const id = procedure.startsWith(`${facts.system}-`) ? procedure : `${facts.system}-procedure-${procedure}`;
+  const steps = facts.steps.map((step, index) => {
+    const chain = chainOf(composing, step);
+    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, partsOf(composing, procedure, step, chain), catalogue.interfaces, frameSize);
+    const inHand = chain === undefined ? "" : `${known(catalogue.screws, chain.screw).called}: ${handWords(composing, chain)}`;
+    return stepView(composing, step, index, { frame, inHand });
+  });
+  const atSteps = new Set(facts.steps.flatMap(({ cautions }) => cautions));
+  const about = {
+    id, system: facts.system, title: facts.name, lead: "The order of work for the whole plate. The surgeon may change it.",
+    cautions: [...facts.cautions, ...facts.required_cautions].filter((caution) => !atSteps.has(caution)),
+    origin: facts.file, formats: portrait, trueSize: false,
+  };
+  return frames(composing, about).map((frame) => fingerprinted<StepView>({ ...frame, kind: "steps", subject: "Whole procedure", steps }));
+}

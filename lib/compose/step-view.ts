@@ -1,0 +1,57 @@
+import { known } from "../model/catalogue.ts";
+import type { Chain } from "../model/chain.ts";
+import type { Figure } from "../model/figure.ts";
+import type { ProcedureStep, Query, RecipeStep } from "../model/recipe.ts";
+import type { StepView } from "../model/sheet.ts";
+import type { Composing } from "./composing.ts";
+import { cautionViews } from "./frame.ts";
+import { spoken, tellTale } from "./spoken.ts";
+import { verbWords } from "./verb-words.ts";
+
+/** A drawn frame, millimetres. */
+export const frameSize = { width: 38, height: 20 } as const;
+
+/** Boxes to tick where something is counted. */
+const boxes: Readonly<Record<NonNullable<RecipeStep["tally"]>, readonly string[]>> = {
+  "locking-screws": ["1", "2", "3", "4", "5", "6", "7", "8"],
+  wires: ["1", "2", "3"],
+};
+
+function answer({ catalogue }: Composing, chain: Chain, query: Query): readonly string[] {
+  const asked = JSON.stringify(query);
+  const link = chain.links.find((candidate) => JSON.stringify(candidate.query) === asked);
+  if (link === undefined) return [];
+  if (link.instrument === undefined) return [`no ${query.kind} in this tray`];
+  const instrument = known(catalogue.instruments, link.instrument);
+  const end = instrument.kind === "plain-guide" ? tellTale(instrument, link.end) : "";
+  return [`${spoken(instrument)}${end === "" ? "" : `, ${end}`}`];
+}
+
+/** What lies in the hand at a step of a technique: the answers to its queries, and the screw where one is driven. */
+export function inHandOf(composing: Composing, chain: Chain, step: RecipeStep): string {
+  const asked = [...(step.uses ? [step.uses] : []), ...step.also];
+  const tools = asked.flatMap((query) => answer(composing, chain, query));
+  const screw = step.verb === "drive-screw" ? [known(composing.catalogue.screws, chain.screw).called] : [];
+  return [...screw, ...tools].join(" + ");
+}
+
+const deciders = { surgeon: "the surgeon", "instructions-or-protocol": "instructions for use or local protocol" } as const;
+
+/** A step as printed; `frame` is its drawing and `inHand` what is handed over. */
+export function stepView(
+  composing: Composing,
+  step: RecipeStep | ProcedureStep,
+  index: number,
+  drawn: { readonly frame: Figure; readonly inHand: string },
+): StepView["steps"][number] {
+  return {
+    number: String(index + 1),
+    verb: verbWords[step.verb],
+    say: step.say,
+    ...drawn,
+    decides: step.decides === undefined ? "" : "Surgeon decides",
+    skip: step.skip === undefined ? "" : `May be left out: ${step.skip.when.replace(/\.$/, "")} (${deciders[step.skip.by]}).`,
+    cautions: cautionViews(composing, step.cautions),
+    tally: step.tally === undefined ? [] : boxes[step.tally],
+  };
+}

@@ -1,0 +1,41 @@
+import { known } from "../model/catalogue.ts";
+import type { StepView } from "../model/sheet.ts";
+import { chainGroups, type ChainGroup } from "./chain-groups.ts";
+import type { Composing } from "./composing.ts";
+import { fingerprinted } from "./fingerprint.ts";
+import { portrait } from "./formats.ts";
+import { frames } from "./frame.ts";
+import { grouped } from "./grouped.ts";
+import { stepParts } from "./step-parts.ts";
+import { frameSize, inHandOf, stepView } from "./step-view.ts";
+import { capital } from "./spoken.ts";
+
+function sheets(composing: Composing, system: string, group: ChainGroup, id: string): readonly StepView[] {
+  const { catalogue, pictures } = composing;
+  const [chain] = group.chains;
+  const recipe = known(catalogue.recipes, chain.recipe);
+  const { called } = known(catalogue.screws, chain.screw);
+  const steps = recipe.steps.map((step, index) => {
+    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, stepParts(composing, chain, step.verb), catalogue.interfaces, frameSize);
+    return stepView(composing, step, index, { frame, inHand: inHandOf(composing, chain, step) });
+  });
+  const atSteps = new Set(recipe.steps.flatMap(({ cautions }) => cautions));
+  const whole = [...recipe.cautions, ...recipe.required_cautions].filter((caution) => !atSteps.has(caution));
+  const holes = [...new Set(group.chains.map(({ zone }) => known(catalogue.zones, zone).name))];
+  const facts = {
+    id, system, title: called, lead: `${capital(recipe.name)}. In: ${holes.join(", ")}.`, cautions: whole,
+    origin: recipe.file, formats: portrait, trueSize: false,
+    documents: [...new Set([...known(catalogue.systems, system).documents, recipe.source.document])],
+  };
+  return frames(composing, facts).map((frame) => fingerprinted<StepView>({ ...frame, kind: "steps", subject: recipe.name, steps }));
+}
+
+/** Step cards of one system: one for each technique and screw, holes with the same instruments merged. */
+export function techniqueSheets(composing: Composing, system: string): readonly StepView[] {
+  const chains = composing.derived.chains.filter((chain) => chain.system === system);
+  return [...grouped(chains, ({ recipe, screw }) => `${recipe} ${screw}`).values()].flatMap((same) => {
+    const groups = chainGroups(composing, same);
+    const base = `${system}-steps-${same[0].recipe}-${same[0].screw}`;
+    return groups.flatMap((group) => sheets(composing, system, group, groups.length === 1 ? base : `${base}-${group.chains[0].zone}`));
+  });
+}
