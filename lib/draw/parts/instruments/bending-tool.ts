@@ -12,7 +12,7 @@ export const bendingTool: InstrumentPart<"bending-tool"> = {
   shape(instrument) {
     const length = inMm(instrument.length);
     const held = length * 0.38;
-    return { segments: [slotted(19, 13, 4, 10), cone(5, 13, 8, "none"), rod(length - held - 24, 8, { ends: "right" }), grip(held, 11)] };
+    return { segments: [slotted(19, 13, 4, 10), cone(5, 13, 8, "none"), rod(Math.max(2, length - held - 24), 8, { ends: "right" }), grip(held, 11)] };
   },
   samples: [{ kind: "bending-tool", name: "bending lever", mark: "BL", source: sampleSource, purpose: "bends plates between holes", length: 220000 }],
 };

@@ -14,7 +14,7 @@ export const driverShaft: InstrumentPart<"driver-shaft"> = {
     const tip = Math.max(3.5, drive.across * 1.3);
     const shaft = drive.across * 1.45;
     const across = couplingWidth(interfaces, instrument.coupling);
-    const rest = inMm(instrument.length) - tip - 2 - 16;
+    const rest = Math.max(4, inMm(instrument.length) - tip - 2 - 16);
     const sleeve = instrument.holding_sleeve ? [rod(Math.min(30, rest * 0.4), shaft + 2.4, { chamfer: 0.5 })] : [];
     const covered = sleeve.reduce((sum, segment) => sum + segment.length, 0);
     return {

@@ -11,7 +11,7 @@ export const forceps: InstrumentPart<"forceps"> = {
   label: "forceps",
   shape(instrument) {
     const length = inMm(instrument.length);
-    return { segments: [jaws(), arms(length - jaw - 26), rings()] };
+    return { segments: [jaws(), arms(Math.max(4, length - jaw - 26)), rings()] };
   },
   samples: [{ kind: "forceps", name: "pointed forceps", mark: "PF", source: sampleSource, purpose: "holds fragments", length: 180000 }],
 };

@@ -15,7 +15,7 @@ export const handle: InstrumentPart<"handle"> = {
       segments: [
         socket(12, across),
         rod(1.4, across * 1.2),
-        grip(length - 12 - 1.4 - 9, wide),
+        grip(Math.max(4, length - 12 - 1.4 - 9), wide),
         rod(2, wide * 0.6),
         rod(7, wide * 0.9, { chamfer: 1.2 }),
       ],

@@ -18,7 +18,7 @@ export const removalKit: InstrumentPart<"removal-kit"> = {
       endViews: drives.map((drive) => driveView(drive.form, drive.across)),
       segments: [
         thread(12, { major: small * 1.05, core, pitch: 1.1, tip: core * 0.6, lead: 6, taper: small * 0.45, ends: "both" }),
-        rod(length - held - 12, small * 1.7),
+        rod(Math.max(2, length - held - 12), small * 1.7),
         grip(held, small * 1.7 + 8),
       ],
     };

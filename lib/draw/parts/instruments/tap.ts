@@ -18,7 +18,7 @@ export const tap: InstrumentPart<"tap"> = {
     return {
       segments: [
         fluted(thread(cut, { major, core, pitch, lead: pitch * 3.5, tip: core * 0.72, ends: "left" }), core),
-        rod(length - cut - 14, core),
+        rod(Math.max(1, length - cut - 14), core),
         ...coupling(14, across),
       ],
     };

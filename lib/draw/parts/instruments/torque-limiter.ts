@@ -14,7 +14,7 @@ export const torqueLimiter: InstrumentPart<"torque-limiter"> = {
     const length = inMm(instrument.length);
     const input = couplingWidth(interfaces, instrument.coupling_in);
     const output = couplingWidth(interfaces, instrument.coupling_out);
-    const main = length - 7 - 1 - 3 - 14;
+    const main = Math.max(8, length - 7 - 1 - 3 - 14);
     return {
       segments: [
         socket(7, input),
