@@ -1,5 +1,6 @@
 import type { LaidHole, LaidPlate, Point } from "../../model/laid-plate.ts";
 import type { Um } from "../../model/measure.ts";
+import type { ZoneKind } from "../../model/zone.ts";
 import { around, type Box, boxAround, type Spot } from "./box.ts";
 import { outlinePoints } from "./outline-points.ts";
 import { zoneSize } from "./zone-size.ts";
@@ -45,12 +46,24 @@ export function fitPlate(plate: LaidPlate, room: Box, ease = 1): FittedPlate {
   return { scale, project, lengthOf, box: { x0, y0, x1, y1 } };
 }
 
-/** The box of a whole hole on the figure, line widths included. */
+/** What the drawn symbol adds to a zone's own size, millimetres on paper: the toothed ring, the suture's bar, the wire's white edge. */
+function symbolMargin(kind: ZoneKind, through: number): { x: number; y: number } {
+  if (kind === "threaded") {
+    const ring = Math.min(0.55, through * 0.13) + Math.min(0.6, through * 0.14);
+    return { x: ring, y: ring };
+  }
+  if (kind === "suture") return { x: Math.max(0.5, through / 4), y: 0 };
+  return kind === "wire" ? { x: 0.35, y: 0.35 } : { x: 0, y: 0 };
+}
+
+/** The box of a whole hole on the figure, its symbol's margins and line widths included. */
 export function holeBox(hole: LaidHole, fitted: FittedPlate, line: number): Box {
   return around(
     hole.zones.map((zone) => {
       const size = zoneSize(zone);
-      return boxAround(fitted.project(zone.at), fitted.lengthOf(size.along) + line, fitted.lengthOf(size.across) + line);
+      const margin = symbolMargin(zone.kind, fitted.lengthOf(size.through));
+      const grow = (length: number, more: number): number => fitted.lengthOf(length) + line + 2 * more;
+      return boxAround(fitted.project(zone.at), grow(size.along, margin.x), grow(size.across, margin.y));
     }),
   );
 }

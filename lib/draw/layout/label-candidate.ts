@@ -18,10 +18,15 @@ export type LabelCandidate = {
   readonly leader?: Stretch;
   readonly bar?: Stretch;
   readonly cost: number;
+  /** The box around all of it and its clearance: two places whose extents do not overlap cannot clash. */
+  readonly extent: Box;
 };
 
 /** The chosen place of one label. */
 export type PlacedLabel = LabelCandidate & { readonly key: string };
+
+/** Clear space between one label and all of another, millimetres. */
+export const labelClear = 0.35;
 
 /** Farthest edge of a label from the middle of its hole, millimetres. */
 export const labelReach = 14;

@@ -1,35 +1,52 @@
-import { type Box, boxAround, gapBetween, grown, holds, middle, overlaps } from "./box.ts";
-import { type LabelCandidate, type LabelSpace, type LabelWish, labelReach } from "./label-candidate.ts";
-import { leaderBetween } from "./label-leader.ts";
+import { around, type Box, boxAround, gapBetween, grown, holds, middle, overlaps, type Spot } from "./box.ts";
+import { type LabelCandidate, type LabelSpace, type LabelWish, labelClear, labelReach } from "./label-candidate.ts";
+import { leadersBetween } from "./label-leader.ts";
 import { labelSpots } from "./label-spots.ts";
 import { within } from "./outline-points.ts";
-import { stretchMeetsBox } from "./stretch.ts";
+import { type Stretch, stretchMeetsBox, stretchMeetsStadium } from "./stretch.ts";
 
 const kept = 64;
+const sameSpot = 1.1;
 const clear = 0.2;
 const nearEnough = 1.1;
-const tellsApart = 0.8;
+const tellsApart = 1.4;
+
+type Edge = { readonly stretch: Stretch; readonly box: Box };
+/** The plate's edge piece by piece, each with its box. */
+export type PlateEdge = readonly Edge[];
+
+/** Cuts an outline into its pieces. */
+export function plateEdge(outline: readonly Spot[]): PlateEdge {
+  return outline.map((from, at) => {
+    const to = outline[(at + 1) % outline.length] ?? from;
+    return { stretch: [from, to], box: around([boxAround(from, 0, 0), boxAround(to, 0, 0)]) };
+  });
+}
+
+const touch = (a: Box, b: Box): boolean => a.x0 <= b.x1 && b.x0 <= a.x1 && a.y0 <= b.y1 && b.y0 <= a.y1;
 
 /** What a place costs: length of leader, crossing the plate's edge, lying on the plate, standing off centre, standing above. */
-function costOf(box: Box, wish: LabelWish, space: LabelSpace, leader: number): number {
+function costOf(box: Box, wish: LabelWish, space: LabelSpace, edge: PlateEdge, leader: number): number {
   const [cx, cy] = middle(wish.target);
   const [x, y] = middle(box);
-  const corners = [[box.x0, box.y0], [box.x1, box.y0], [box.x0, box.y1], [box.x1, box.y1]] as const;
-  const inside = corners.filter((corner) => within(space.outline, corner)).length;
-  const crosses =
-    (inside > 0 && inside < 4) ||
-    space.outline.some((from, at) => stretchMeetsBox([from, space.outline[(at + 1) % space.outline.length] ?? from], box));
+  const crosses = edge.some((piece) => touch(piece.box, box) && stretchMeetsBox(piece.stretch, box));
   return (
     (leader > 0 ? 1 + leader * 0.3 : 0) +
-    (crosses ? 9 : inside === 4 ? 3 : 0) +
+    (crosses ? 9 : within(space.outline, [x, y]) ? 3 : 0) +
     Math.abs(x - cx) * 0.12 +
     (y < cy ? 0.4 : 0) +
     (Math.abs(y - cy) < 0.5 ? 0.3 : 0)
   );
 }
 
+function extentOf(box: Box, leader?: Stretch): Box {
+  const boxes = leader ? [box, boxAround(leader[0], 0, 0), boxAround(leader[1], 0, 0)] : [box];
+  return grown(around(boxes), labelClear);
+}
+
 /** Every admissible place of one label among the holes, cheapest first; none overlaps a hole or leaves the area. */
-export function labelCandidates(wish: LabelWish, others: readonly Box[], space: LabelSpace): LabelCandidate[] {
+export function labelCandidates(wish: LabelWish, others: readonly Box[], space: LabelSpace, edge: PlateEdge): LabelCandidate[] {
+  const near = others.filter((other) => gapBetween(other, wish.target) < labelReach + wish.width + space.height);
   const middleBox = boxAround(middle(wish.target), 0, 0);
   const found: LabelCandidate[] = [];
   for (const spot of labelSpots(wish, space)) {
@@ -37,18 +54,34 @@ export function labelCandidates(wish: LabelWish, others: readonly Box[], space: 
     if (!holds(space.area, box) || gapBetween(middleBox, box) > labelReach) continue;
     if (overlaps(box, wish.target)) continue;
     const roomy = grown(box, clear);
-    if (others.some((other) => overlaps(roomy, other)) || space.keepOut.some((other) => overlaps(roomy, other))) continue;
+    if (near.some((other) => overlaps(roomy, other)) || space.keepOut.some((other) => overlaps(roomy, other))) continue;
     const own = gapBetween(box, wish.target);
-    const nearest = Math.min(Infinity, ...others.map((other) => gapBetween(box, other)));
+    const nearest = Math.min(Infinity, ...near.map((other) => gapBetween(box, other)));
     if (own <= nearEnough && nearest >= own + tellsApart) {
-      found.push({ box, cost: costOf(box, wish, space, 0) });
+      found.push({ box, cost: costOf(box, wish, space, edge, 0), extent: extentOf(box) });
       continue;
     }
-    const { leader, bar } = leaderBetween(wish.target, box);
-    const blocked = [...others, ...space.keepOut].some((other) => stretchMeetsBox(leader, grown(other, clear)));
-    if (blocked) continue;
+    const free = leadersBetween(wish.target, box).find(
+      ({ leader }) =>
+        !near.some((other) => stretchMeetsStadium(leader, other, clear)) &&
+        !space.keepOut.some((other) => stretchMeetsBox(leader, grown(other, clear))),
+    );
+    if (free === undefined) continue;
+    const { leader, bar } = free;
     const length = Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]);
-    found.push({ box, leader, bar, cost: costOf(box, wish, space, length) });
+    found.push({ box, leader, bar, cost: costOf(box, wish, space, edge, length), extent: extentOf(box, leader) });
   }
-  return found.sort((a, b) => a.cost - b.cost).slice(0, kept);
+  return varied(found.sort((a, b) => a.cost - b.cost));
+}
+
+/** The cheapest places, none close beside a cheaper one. */
+function varied(sorted: readonly LabelCandidate[]): LabelCandidate[] {
+  const chosen: LabelCandidate[] = [];
+  for (const candidate of sorted) {
+    const { x0, y0 } = candidate.box;
+    const near = chosen.some(({ box }) => Math.abs(box.x0 - x0) < sameSpot && Math.abs(box.y0 - y0) < sameSpot);
+    if (!near) chosen.push(candidate);
+    if (chosen.length === kept) break;
+  }
+  return chosen;
 }

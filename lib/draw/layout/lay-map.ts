@@ -32,7 +32,7 @@ function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
   if (!plate.hooks) return undefined;
   const { at, depth, spread } = plate.hooks;
   const { x0, x1, y0, y1 } = fitted.box;
-  const [long, half] = [fitted.lengthOf(depth), fitted.lengthOf(spread) / 2 + 1];
+  const [long, half] = [fitted.lengthOf(depth), fitted.lengthOf(spread) / 2 + fitted.lengthOf(Math.min(spread / 4, depth / 4)) + 0.6];
   const y = (y0 + y1) / 2;
   return at === "start" ? { x0, x1: x0 + long, y0: y - half, y1: y + half } : { x0: x1 - long, x1, y0: y - half, y1: y + half };
 }
@@ -70,5 +70,5 @@ export function layMap(
 /** How large a plate is drawn, in words. */
 export function scaleWords(scale: number): string {
   if (scale === 1) return "true size";
-  return scale < 1 ? `drawn at ${scale.toFixed(2).replace(/0$/, "")} of true size` : `drawn at ${scale.toFixed(2).replace(/0$/, "")} times true size`;
+  return `drawn at ${Number(scale.toFixed(2))} ${scale < 1 ? "of" : "times"} true size`;
 }

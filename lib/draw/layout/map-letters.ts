@@ -10,5 +10,5 @@ export const mapLetters = {
   ring: 1.2,
   line: 0.35,
   badge: 4.6,
-  pad: 0.4,
+  pad: 0.8,
 } as const;

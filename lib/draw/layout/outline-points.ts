@@ -1,9 +1,9 @@
 import type { LaidPlate, Point } from "../../model/laid-plate.ts";
 import type { Spot } from "./box.ts";
 
-const pieces = 10;
+const pieces = 8;
 
-/** A plate's outline as a closed run of points, each curve cut into ten straight pieces; unit as given. */
+/** A plate's outline as a closed run of points, each curve cut into eight straight pieces; unit as given. */
 export function outlinePoints(outline: LaidPlate["outline"]): Point[] {
   const points: Point[] = [outline.start];
   let here: Point = outline.start;

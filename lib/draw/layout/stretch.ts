@@ -55,3 +55,19 @@ export function leavingPoint(box: Box, to: Spot): Spot {
   );
   return Number.isFinite(stretch) ? [cx + dx * stretch, cy + dy * stretch] : [cx, cy];
 }
+
+const toPoint = ([[ax, ay], [bx, by]]: Stretch, [x, y]: Spot): number => {
+  const [dx, dy] = [bx - ax, by - ay];
+  const long = dx * dx + dy * dy;
+  const t = long === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / long));
+  return Math.hypot(ax + t * dx - x, ay + t * dy - y);
+};
+
+/** Whether a line comes nearer than `clear` to the stadium (a circle where as long as wide) that fills a box. */
+export function stretchMeetsStadium(stretch: Stretch, box: Box, clear: number): boolean {
+  const r = Math.min(box.x1 - box.x0, box.y1 - box.y0) / 2;
+  const core: Stretch = [[box.x0 + r, box.y0 + r], [box.x1 - r, box.y1 - r]];
+  if (stretchesMeet(stretch, core)) return true;
+  const near = Math.min(toPoint(stretch, core[0]), toPoint(stretch, core[1]), toPoint(core, stretch[0]), toPoint(core, stretch[1]));
+  return near < r + clear;
+}

@@ -1,6 +1,7 @@
 import type { LaidPlate } from "../../model/laid-plate.ts";
 import type { PathPiece, Pen, Spot } from "../canvas.ts";
 import type { FittedPlate } from "../layout/fit-plate.ts";
+import { drawClaws } from "./holes/claw.ts";
 import { outlinePoints } from "../layout/outline-points.ts";
 
 /** The plate's body from its own curves: metal with a bold edge. */
@@ -27,31 +28,16 @@ function edgeAt(plate: LaidPlate, y: number, at: "start" | "end"): number {
   return at === "start" ? Math.min(...all) : Math.max(...all);
 }
 
-/** The hooks as claws: their number, depth and spread from the plate, each curved to a point away from it. */
+/** The hooks as claws at the plate's end: their number, depth and spread from the plate. */
 export function plateHooks(pen: Pen, plate: LaidPlate, fitted: FittedPlate): void {
   if (!plate.hooks) return;
   const { count, depth, spread, at } = plate.hooks;
-  const middle = (fitted.box.y0 + fitted.box.y1) / 2;
-  const away = at === "start" ? -1 : 1;
-  const [origin] = fitted.project([0, 0]);
-  const tip = (at === "start" ? fitted.box.x0 : fitted.box.x1) - away * 0.2;
-  const half = Math.min(fitted.lengthOf(spread) / Math.max(2, count) / 2.4, fitted.lengthOf(depth) / 3.2);
-  pen.group("hooks", { data: { hooks: count, depth, spread } }, (group) => {
-    for (let index = 0; index < count; index++) {
-      const off = count === 1 ? 0 : fitted.lengthOf(spread) * (index / (count - 1) - 0.5);
-      const y = middle + off;
-      const plateY = off / fitted.scale * 1000 + (plate.bounds.min[1] + plate.bounds.max[1]) / 2;
-      const root = origin + fitted.lengthOf(edgeAt(plate, plateY, at)) - away * 0.15;
-      const inward = off > 0 ? -1 : 1;
-      const reach = tip - root;
-      group.path(
-        [
-          ["M", root, y - half],
-          ["C", root + reach * 0.5, y - half, root + reach * 0.9, y - half * 0.6 * inward, tip, y + half * 0.9 * inward],
-          ["C", root + reach * 0.62, y + half * 0.5 * inward, root + reach * 0.5, y + half, root, y + half],
-        ],
-        { fill: "metal", stroke: "bold" },
-      );
-    }
-  });
+  const middle = (plate.bounds.min[1] + plate.bounds.max[1]) / 2;
+  const roots = [-0.5, -0.2, 0.2, 0.5].map((part) => edgeAt(plate, middle + spread * part, at));
+  const inmost = at === "start" ? Math.max(...roots) : Math.min(...roots);
+  const outmost = at === "start" ? plate.bounds.min[0] - depth : plate.bounds.max[0] + depth;
+  const place = { at: fitted.project([inmost, middle]), scale: [at === "end" ? -fitted.scale : fitted.scale, fitted.scale] as const };
+  pen.group("hooks", { ...place, data: { hooks: count, depth, spread } }, (group) =>
+    drawClaws(group, { count, depth: Math.abs(outmost - inmost) / 1000, spread: spread / 1000 }),
+  );
 }
