@@ -1,0 +1,69 @@
+import { describe, expect, test } from "vitest";
+import { trayMap } from "../../../lib/draw/figures/tray-map.ts";
+import { instrumentParts } from "../../../lib/draw/parts/instrument-parts.ts";
+import { capHeight } from "../../../lib/draw/tokens.ts";
+import type { Defined } from "../../../lib/model/definition.ts";
+import type { TrayMapSlot } from "../../../lib/model/figure.ts";
+import type { Instrument } from "../../../lib/model/instrument.ts";
+import { Tray } from "../../../lib/model/tray.ts";
+import { readSvg } from "../read-svg.ts";
+import { sampleInterfaces } from "../sample-interfaces.ts";
+import { sampleScrews } from "../sample-screws.ts";
+
+const instruments = Object.values(instrumentParts).flatMap((part): readonly Instrument[] => part.samples);
+const defined = (instrument: Instrument): Defined<Instrument> => ({ ...instrument, id: "sample", system: "general", file: "sample.yaml" });
+const rack = Array.from({ length: 21 }, (_, index) => ({ length: String(10 + 2 * index), quantity: "×4" }));
+
+const slots: readonly TrayMapSlot[] = [
+  ...instruments.map((instrument, index): TrayMapSlot => ({
+    slot: `A${index + 1}`, words: instrument.name, mark: instrument.mark, quantity: "×2", instrument: defined(instrument),
+    ...(index === 0 ? { looksLike: "drill 2.5: two rings" } : {}),
+  })),
+  { slot: "B1", words: "cortical screw 3.5", mark: "3.5 C", quantity: "84 pieces", rack, ...(sampleScrews[0] === undefined ? {} : { screw: sampleScrews[0] }) },
+];
+const tray: Defined<Tray> = {
+  ...Tray.parse({
+    name: "Sample tray", mark: "S", revision: "1", grid: { columns: 2, rows: 9 }, size: { width: 400, height: 220 }, total: 30,
+    source: { document: "sample", section: "list" },
+    slots: slots.map(({ slot }, index) => ({ holds: "instrument", slot, at: [index % 2, Math.floor(index / 2)], instrument: "sample", quantity: 2 })),
+  }),
+  id: "sample-tray", system: "general", file: "sample-tray.yaml",
+};
+const figure = trayMap("t", tray, slots, sampleInterfaces, { width: 277, height: 170 });
+const drawn = readSvg(figure.svg);
+
+describe("a tray map", () => {
+  test("keeps within its size in the tray's own proportion", () => {
+    expect(figure.width).toBeLessThanOrEqual(277);
+    expect(figure.height).toBeLessThanOrEqual(170);
+    expect((figure.width - 1) / (figure.height - 1)).toBeCloseTo(400 / 220, 3);
+  });
+
+  test("shows every slot with its name, mark and pieces, and every length of a rack", () => {
+    for (const { slot, mark, quantity } of slots) {
+      expect(drawn.some(({ attributes }) => attributes["data-slot"] === slot)).toBe(true);
+      for (const words of [slot, mark, quantity]) expect(figure.svg).toContain(`>${words}</text>`);
+    }
+    for (const { length } of rack) expect(figure.svg).toContain(`>${length}</text>`);
+  });
+
+  test("draws everything at one scale", () => {
+    const scales = new Set(drawn.flatMap(({ attributes }) => attributes["data-scale"] ?? []));
+    expect([...scales]).toEqual([String(Math.round(((277 - 1) / 400) * 1000) / 1000)]);
+  });
+
+  test("sets no capital lower than 2.3 mm", () => {
+    const sizes = drawn.flatMap(({ attributes }) => (attributes["font-size"] === undefined ? [] : [Number(attributes["font-size"])]));
+    expect(sizes.length).toBeGreaterThan(slots.length);
+    expect(Math.min(...sizes) * capHeight).toBeGreaterThanOrEqual(2.3);
+  });
+
+  test("flags a look-alike by a pattern and by words", () => {
+    expect(drawn.filter(({ attributes }) => attributes["data-flag"] === "look-alike")).toHaveLength(1);
+    expect(figure.svg).toContain("looks like drill 2.5: two rings");
+  });
+
+  test("refuses a slot that the tray does not have", () => {
+    expect(() => trayMap("t", tray, [{ slot: "Z9", words: "x", mark: "x", quantity: "×1" }], sampleInterfaces, { width: 100, height: 100 })).toThrow('No slot "Z9"');
+  });
+});
