@@ -8,7 +8,7 @@ import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { stepParts } from "./step-parts.ts";
 import { frameSize, inHandOf, stepView } from "./step-view.ts";
-import { capital } from "./spoken.ts";
+import { capital, listed } from "./spoken.ts";
 
 function sheets(composing: Composing, system: string, group: ChainGroup, id: string): readonly StepView[] {
   const { catalogue, pictures } = composing;
@@ -23,11 +23,11 @@ function sheets(composing: Composing, system: string, group: ChainGroup, id: str
   const whole = [...recipe.cautions, ...recipe.required_cautions].filter((caution) => !atSteps.has(caution));
   const holes = [...new Set(group.chains.map(({ zone }) => known(catalogue.zones, zone).name))];
   const facts = {
-    id, system, title: called, lead: `${capital(recipe.name)}. In: ${holes.join(", ")}.`, cautions: whole,
+    id, system, title: called, lead: `Goes in: ${listed(holes, "or")}.`, cautions: whole,
     origin: recipe.file, formats: portrait, trueSize: false,
     documents: [...new Set([...known(catalogue.systems, system).documents, recipe.source.document])],
   };
-  return frames(composing, facts).map((frame) => fingerprinted<StepView>({ ...frame, kind: "steps", subject: recipe.name, steps }));
+  return frames(composing, facts).map((frame) => fingerprinted<StepView>({ ...frame, kind: "steps", subject: capital(recipe.name), steps }));
 }
 
 /** Step cards of one system: one for each technique and screw, holes with the same instruments merged. */
