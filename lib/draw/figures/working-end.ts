@@ -3,14 +3,12 @@ import type { Figure } from "../../model/figure.ts";
 import type { Instrument } from "../../model/instrument.ts";
 import type { Interfaces } from "../../model/interfaces.ts";
 import { drawFigure } from "../canvas.ts";
+import { breakOff, breakRoom } from "../parts/break-off.ts";
 import { instrumentData } from "../parts/instrument-data.ts";
 import { instrumentShape } from "../parts/instrument-parts.ts";
-import { drawShape, endViewsWidth, shapeHalf, shapeLength, type Shape, type Stretch } from "../parts/shape.ts";
+import { drawShape, endViewsWidth, shapeHalf, shapeLength } from "../parts/shape.ts";
 
 const edge = 0.4;
-const gap = 1.4;
-const breakRoom = 0.6;
-const leastFront = 9;
 
 /** The working end of an instrument at true size (1:1), tip to the left, broken off to be at most `width` mm long. */
 export function workingEnd(
@@ -37,13 +35,4 @@ export function workingEnd(
       drawShape(inner, shape, stretches);
     });
   });
-}
-
-function breakOff(shape: Shape, room: number): readonly Stretch[] {
-  const total = shapeLength(shape);
-  if (total <= room) return [{ from: 0, to: total, at: 0 }];
-  const { focus } = shape;
-  const front = room - breakRoom - gap - (focus === undefined ? 0 : focus.to - focus.from);
-  if (focus === undefined || front < leastFront || front >= focus.from) return [{ from: 0, to: room - breakRoom, at: 0 }];
-  return [{ from: 0, to: front, at: 0 }, { ...focus, at: front + gap }];
 }

@@ -17,7 +17,7 @@ const rack = Array.from({ length: 21 }, (_, index) => ({ length: String(10 + 2 *
 const slots: readonly TrayMapSlot[] = [
   ...instruments.map((instrument, index): TrayMapSlot => ({
     slot: `A${index + 1}`, words: instrument.name, mark: instrument.mark, quantity: "×2", instrument: defined(instrument),
-    ...(index === 0 ? { looksLike: "drill 2.5: two rings" } : {}),
+    ...(index === 0 ? { looksLike: "drill 2.5 two rings, drill 2.7 three" } : {}),
   })),
   { slot: "B1", words: "cortical screw 3.5", mark: "3.5 C", quantity: "84 pieces", rack, ...(sampleScrews[0] === undefined ? {} : { screw: sampleScrews[0] }) },
 ];
@@ -60,7 +60,22 @@ describe("a tray map", () => {
 
   test("flags a look-alike by a pattern and by words", () => {
     expect(drawn.filter(({ attributes }) => attributes["data-flag"] === "look-alike")).toHaveLength(1);
-    expect(figure.svg).toContain("looks like drill 2.5: two rings");
+    expect(figure.svg).toContain("looks alike: drill 2.5 two rings, drill 2.7 three");
+  });
+
+  test("says the pieces of a cramped rack once, and those of a length that differs beside it", () => {
+    const [first] = sampleScrews;
+    const mixed = rack.map((entry, index) => (index === 3 ? { ...entry, quantity: "×2" } : entry));
+    const one: TrayMapSlot = { slot: "A1", words: "cortical screw 3.5", mark: "3.5 C", quantity: "82 pieces", rack: mixed, ...(first === undefined ? {} : { screw: first }) };
+    const wordsAt = (height: number): readonly string[] => {
+      const small = { ...tray, size: { width: 70_000, height: height * 1000 }, grid: { columns: 1, rows: 1 } };
+      const { svg } = trayMap("t", small, [one], sampleInterfaces, { width: 71, height: height + 1 });
+      expect(svg).not.toContain("data-overflow");
+      return [...svg.matchAll(/>([^<>]+)<\/text>/g)].map(([, text = ""]) => text);
+    };
+    expect(wordsAt(36).filter((words) => words === "×4")).toHaveLength(20);
+    expect(wordsAt(26)).toContain("×4 each");
+    expect(wordsAt(26).filter((words) => words === "×2")).toHaveLength(1);
   });
 
   test("refuses a slot that the tray does not have", () => {

@@ -5,6 +5,8 @@ import type { SlotPicture } from "./slot-picture.ts";
 export type SlotLayout = {
   readonly text: TextBlock;
   readonly textAt: readonly [number, number];
+  /** True when not even the words fit. */
+  readonly overflows?: boolean;
   readonly picture?: { readonly at: readonly [number, number]; readonly length: number; readonly upright: boolean };
 };
 
@@ -16,23 +18,24 @@ const gap = 1.2;
 const leastPicture = 14;
 const leastText = 10;
 
-/** The first arrangement in which words and picture fit without touching: the whole picture, then a broken-off one, at last words alone. Fuller wordings come first. */
-export function layOutSlot(room: Room, wordings: readonly Wording[], picture: SlotPicture | undefined): SlotLayout {
+/** The first arrangement in which words and picture fit without touching: each group of wordings with the whole picture, then with a broken-off one; at last words alone, marked when even they do not fit. Fuller wordings come first. */
+export function layOutSlot(room: Room, groups: readonly (readonly Wording[])[], picture: SlotPicture | undefined): SlotLayout {
   const ways: readonly Way[] = room.height > room.width ? [upright, above, beside] : [above, beside, upright];
-  if (picture !== undefined) {
-    for (const cut of picture.cuts ? [false, true] : [false]) {
+  for (const wordings of picture === undefined ? [] : groups) {
+    for (const cut of picture?.cuts === true ? [false, true] : [false]) {
       for (const wording of wordings) {
         for (const way of ways) {
-          const found = way(wording, picture, room, cut);
+          const found = picture === undefined ? undefined : way(wording, picture, room, cut);
           if (found !== undefined) return found;
         }
       }
     }
   }
-  const alone = wordings.map((wording) => wording(room.width));
-  const text = alone.find((block) => fits(block, room.width, room.height)) ?? alone.at(-1);
+  const alone = groups.flat().map((wording) => wording(room.width));
+  const fitting = alone.find((block) => fits(block, room.width, room.height));
+  const text = fitting ?? alone.at(-1);
   if (text === undefined) throw new Error("A slot has no words");
-  return { text, textAt: [0, 0] };
+  return { text, textAt: [0, 0], overflows: fitting === undefined };
 }
 
 const fits = (text: TextBlock, width: number, height: number): boolean => text.width <= width && text.height <= height;

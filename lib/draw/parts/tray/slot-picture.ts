@@ -2,11 +2,12 @@ import type { TrayMapSlot } from "../../../model/figure.ts";
 import type { Interfaces } from "../../../model/interfaces.ts";
 import type { LaidPlate, Point } from "../../../model/laid-plate.ts";
 import type { PathPiece, Pen } from "../../canvas.ts";
+import { breakOff, breakRoom } from "../break-off.ts";
 import { instrumentData } from "../instrument-data.ts";
 import { inMm } from "../instrument-part.ts";
 import { instrumentShape } from "../instrument-parts.ts";
 import { exampleLength, screwData, screwShape } from "../screw-shape.ts";
-import { drawShape, shapeHalf, shapeLength, type Shape } from "../shape.ts";
+import { drawShape, shapeHalf, shapeLength, type Shape, type Stretch } from "../shape.ts";
 
 /** What lies in a slot at the tray's scale: its room on paper in mm, drawn from the middle of its left edge; cut to a length where it must be. */
 export type SlotPicture = {
@@ -19,7 +20,6 @@ export type SlotPicture = {
 };
 
 const edge = 0.35;
-const breakRoom = 0.6;
 
 /** The silhouette of a slot's instrument, plate or example screw at the tray's scale. */
 export function slotPicture(slot: TrayMapSlot, interfaces: Interfaces, scale: number): SlotPicture | undefined {
@@ -36,15 +36,13 @@ export function slotPicture(slot: TrayMapSlot, interfaces: Interfaces, scale: nu
 
 function shapePicture(name: string, shape: Shape, data: Readonly<Record<string, string | number>>, scale: number, cuts: boolean): SlotPicture {
   const whole = shapeLength(shape);
-  const shownTo = (length: number): number => Math.min(whole, (length - edge - breakRoom * scale) / scale + breakRoom);
-  const isCut = (length: number): boolean => length < whole * scale;
+  const stretches = (length: number): readonly Stretch[] => breakOff(shape, length - edge + 0.001, scale);
   return {
     length: whole * scale + edge,
     cuts,
-    height: (length) => shapeHalf(shape, [{ from: 0, to: shownTo(length), at: 0 }]) * 2 * scale + (isCut(length) ? breakRoom * 3 : edge),
+    height: (length) => shapeHalf(shape, stretches(length)) * 2 * scale + (length < whole * scale ? breakRoom * 3 : edge),
     draw(pen, length) {
-      const to = isCut(length) ? shownTo(length) - breakRoom : whole;
-      pen.group(name, { at: [edge / 2, 0], scale, data: { ...data, scale } }, (inner) => drawShape(inner, shape, [{ from: 0, to, at: 0 }]));
+      pen.group(name, { at: [edge / 2, 0], scale, data: { ...data, scale } }, (inner) => drawShape(inner, shape, stretches(length)));
     },
   };
 }

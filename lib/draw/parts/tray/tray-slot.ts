@@ -2,7 +2,7 @@ import type { TrayMapSlot } from "../../../model/figure.ts";
 import type { Interfaces } from "../../../model/interfaces.ts";
 import type { Pen } from "../../canvas.ts";
 import { drawLookAlikeStrip, stripWidth } from "./look-alike-strip.ts";
-import { rackText } from "./rack-text.ts";
+import { eachWords, rackText, shortRackText } from "./rack-text.ts";
 import { layOutSlot } from "./slot-layout.ts";
 import { slotPicture } from "./slot-picture.ts";
 import { drawText, setLines, setRow, stacked, type RowPart, type TextBlock } from "./slot-text.ts";
@@ -17,27 +17,44 @@ export function drawSlot(pen: Pen, slot: TrayMapSlot, interfaces: Interfaces, si
   if (slot.looksLike !== undefined) drawLookAlikeStrip(pen, size.height);
   const picture = slotPicture(slot, interfaces, scale);
   const placed = layOutSlot({ width, height }, wordings(slot), picture);
-  pen.group("slot-words", { at: [left + placed.textAt[0], pad + placed.textAt[1]] }, (inner) => drawText(inner, placed.text));
+  pen.group("slot-words", { at: [left + placed.textAt[0], pad + placed.textAt[1]], data: placed.overflows === true ? { overflow: slot.slot } : {} }, (inner) => drawText(inner, placed.text));
   if (picture === undefined || placed.picture === undefined) return;
   const { at, length, upright } = placed.picture;
   const turn = upright ? { turn: 90 } : {};
   pen.group("slot-picture", { at: [left + at[0], pad + at[1]], ...turn }, (inner) => picture.draw(inner, length));
 }
 
-function wordings(slot: TrayMapSlot): readonly ((width: number) => TextBlock)[] {
-  const alike = slot.looksLike === undefined ? undefined : `looks like ${slot.looksLike}`;
+type Wording = (width: number) => TextBlock;
+
+/** From the fullest words to the fewest: first with the kind in words, then the marks alone; look-alikes always say so. */
+function wordings(slot: TrayMapSlot): readonly (readonly Wording[])[] {
   const head: readonly RowPart[] = [
     { text: slot.slot, size: "small", weight: 600, colour: "accent" },
     { text: slot.mark, size: "strong", weight: 700 },
     { text: slot.quantity, size: "body", weight: 600 },
   ];
   const words: RowPart = { text: slot.words, size: "small", weight: 400 };
-  const warning: readonly RowPart[] = alike === undefined ? [] : [{ text: alike, size: "small", weight: 600 }];
-  const rack = (width: number): readonly TextBlock[] => (slot.rack === undefined ? [] : [rackText(slot.rack, width)]);
-  const lines = (width: number): readonly TextBlock[] => (alike === undefined ? [] : [setLines(alike, "small", 600, width)]);
+  const told = alikeWords(slot.looksLike === undefined ? undefined : `looks alike: ${slot.looksLike}`);
+  const flagged = alikeWords(slot.looksLike === undefined ? undefined : "looks alike");
+  const { rack } = slot;
+  const each: readonly RowPart[] = rack === undefined ? [] : [{ text: eachWords(rack), size: "small", weight: 400 }];
+  const full = (width: number): readonly TextBlock[] => (rack === undefined ? [] : [rackText(rack, width)]);
+  const short = (width: number): readonly TextBlock[] => (rack === undefined ? [] : [shortRackText(rack, width)]);
+  const lines = (parts: readonly RowPart[], alike: readonly RowPart[], width: number): readonly TextBlock[] => [
+    setRow(parts, width),
+    setLines(slot.words, "small", 400, width),
+    ...alike.map(({ text }) => setLines(text, "small", 600, width)),
+  ];
   return [
-    (width) => stacked([setRow([...head, words, ...warning], width), ...rack(width)]),
-    (width) => stacked([setRow(head, width), setLines(slot.words, "small", 400, width), ...lines(width), ...rack(width)]),
-    (width) => stacked([setRow(head, width), ...lines(width), ...rack(width)]),
+    [
+      (width) => stacked([setRow([...head, words, ...told], width), ...full(width)]),
+      (width) => stacked([...lines(head, told, width), ...full(width)]),
+      (width) => stacked([setRow([...head, words, ...flagged], width), ...full(width)]),
+      (width) => stacked([setRow([...head, ...each, words, ...flagged], width), ...short(width)]),
+      (width) => stacked([...lines([...head, ...each], flagged, width), ...short(width)]),
+    ],
+    [(width) => stacked([setRow([...head, ...each, ...flagged], width), ...short(width)])],
   ];
 }
+
+const alikeWords = (text: string | undefined): readonly RowPart[] => (text === undefined ? [] : [{ text, size: "small", weight: 600 }]);

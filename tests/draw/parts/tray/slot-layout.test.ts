@@ -6,7 +6,7 @@ import { setLines, setRow, stacked, type TextBlock } from "../../../../lib/draw/
 
 const pictureOf = (length: number, height: number, cuts: boolean): SlotPicture => ({ length, cuts, height: () => height, draw: () => {} });
 const head = (width: number): TextBlock => setRow([{ text: "B4", size: "small", weight: 600 }, { text: "3.5/2.5", size: "strong", weight: 700 }], width);
-const wordings = [(width: number) => stacked([head(width), setLines("insert 3.5 / 2.5", "small", 400, width)]), head];
+const wordings = [[(width: number) => stacked([head(width), setLines("insert 3.5 / 2.5", "small", 400, width)]), head]];
 
 describe("the layout of a slot", () => {
   test("never lets words and picture touch, and keeps both inside, whatever the sizes", () => {
@@ -37,6 +37,11 @@ describe("the layout of a slot", () => {
     const { picture } = layOutSlot({ width, height }, wordings, pictureOf(long, high, true));
     expect(picture?.length).toBe(long);
     expect(picture?.upright).toBe(upright);
+  });
+
+  test("says when not even the words fit", () => {
+    expect(layOutSlot({ width: 60, height: 16 }, wordings, undefined).overflows).toBe(false);
+    expect(layOutSlot({ width: 60, height: 3 }, wordings, undefined).overflows).toBe(true);
   });
 
   test("breaks a long body off and never a plate", () => {
