@@ -73,7 +73,7 @@ describe("a tray map", () => {
       expect(svg).not.toContain("data-overflow");
       return [...svg.matchAll(/>([^<>]+)<\/text>/g)].map(([, text = ""]) => text);
     };
-    expect(wordsAt(36).filter((words) => words === "×4")).toHaveLength(20);
+    expect(wordsAt(40).filter((words) => words === "×4")).toHaveLength(20);
     expect(wordsAt(26)).toContain("×4 each");
     expect(wordsAt(26).filter((words) => words === "×2")).toHaveLength(1);
   });

@@ -3,8 +3,8 @@ import type { Interfaces } from "../../../model/interfaces.ts";
 import type { Pen } from "../../canvas.ts";
 import { drawLookAlikeStrip, stripWidth } from "./look-alike-strip.ts";
 import { eachWords, rackText, shortRackText } from "./rack-text.ts";
-import { layOutSlot } from "./slot-layout.ts";
-import { slotPicture } from "./slot-picture.ts";
+import { layOutSlot, type SlotLayout } from "./slot-layout.ts";
+import { slotPicture, type SlotPicture } from "./slot-picture.ts";
 import { drawText, setLines, setRow, stacked, type RowPart, type TextBlock } from "./slot-text.ts";
 
 const pad = 1.1;
@@ -16,12 +16,20 @@ export function drawSlot(pen: Pen, slot: TrayMapSlot, interfaces: Interfaces, si
   pen.box([0, 0], size.width, size.height, { fill: "metal", stroke: "line" }, 0.8);
   if (slot.looksLike !== undefined) drawLookAlikeStrip(pen, size.height);
   const picture = slotPicture(slot, interfaces, scale);
-  const placed = layOutSlot({ width, height }, wordings(slot), picture);
+  const placed = layOut(slot, { width, height }, picture);
   pen.group("slot-words", { at: [left + placed.textAt[0], pad + placed.textAt[1]], data: placed.overflows === true ? { overflow: slot.slot } : {} }, (inner) => drawText(inner, placed.text));
   if (picture === undefined || placed.picture === undefined) return;
   const { at, length, upright } = placed.picture;
   const turn = upright ? { turn: 90 } : {};
   pen.group("slot-picture", { at: [left + at[0], pad + at[1]], ...turn }, (inner) => picture.draw(inner, length));
+}
+
+/** A rack's lengths matter more than its screw's picture: that is drawn only beside the full words. */
+function layOut(slot: TrayMapSlot, room: { readonly width: number; readonly height: number }, picture: SlotPicture | undefined): SlotLayout {
+  const groups = wordings(slot);
+  if (slot.rack === undefined) return layOutSlot(room, groups, picture);
+  const roomy = layOutSlot(room, [groups[0]?.slice(0, 2) ?? []], picture);
+  return roomy.picture === undefined ? layOutSlot(room, groups, undefined) : roomy;
 }
 
 type Wording = (width: number) => TextBlock;
