@@ -85,11 +85,9 @@ function pathText(pieces: readonly PathPiece[], [sx, sy]: Spot): string {
 function paint(element: Element, look: Look = {}): void {
   const { fill = "none", stroke = "line", colour = "ink", dash, data } = look;
   element.attr("fill", typeof fill === "string" ? paints[fill] : `url(#${fill.pattern})`);
-  if (stroke === "none") element.attr("stroke", "none");
-  else {
+  if (stroke !== "none") {
     element.attr({ stroke: paints[colour], "stroke-width": strokes[stroke] });
-    element.attr({ "stroke-linejoin": "round", "stroke-linecap": dash === undefined ? "round" : "butt" });
-    if (dash !== undefined) element.attr("stroke-dasharray", dashes[dash].join(" "));
+    if (dash !== undefined) element.attr({ "stroke-linecap": "butt", "stroke-dasharray": dashes[dash].join(" ") });
   }
   label(element, data);
 }
@@ -138,9 +136,9 @@ function penFor(figure: string, root: Container, target: Container, scale: Spot)
     },
     path: (pieces, look) => paint(target.element("path").attr("d", pathText(pieces, scale)), look),
     words(at, text, { size = "body", weight = 400, anchor = "start", colour = "ink", data } = {}) {
-      const words = target.plain(text).attr({ x: x(at[0]), y: y(at[1]), "font-family": family });
+      const words = target.plain(text).attr({ x: x(at[0]), y: y(at[1]), fill: paints[colour] });
       words.attr({ "font-size": rounded(typeof size === "number" ? size : typeSizes[size]), "font-weight": weight });
-      words.attr({ "text-anchor": anchor, fill: paints[colour], stroke: "none" });
+      if (anchor !== "start") words.attr("text-anchor", anchor);
       label(words, data);
     },
     filling(name, width, height, draw) {
@@ -164,6 +162,7 @@ export function drawFigure(
   const height = rounded(about.height);
   const root = SVG().size(`${width}mm`, `${height}mm`).viewbox(0, 0, width, height);
   root.attr({ id, role: "img", "aria-labelledby": `${id}-title ${id}-desc` });
+  root.attr({ "font-family": family, "stroke-linejoin": "round", "stroke-linecap": "round" });
   root.element("title").attr("id", `${id}-title`).words(about.title);
   root.element("desc").attr("id", `${id}-desc`).words(about.description);
   draw(penFor(id, root, root, [1, 1]));
