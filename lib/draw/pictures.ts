@@ -1,0 +1,23 @@
+import type { Pictures } from "../model/figure.ts";
+import { hole } from "./figures/hole.ts";
+import { plateMap } from "./figures/plate-map.ts";
+import { plateOutline } from "./figures/plate-outline.ts";
+import { scaleBar } from "./figures/scale-bar.ts";
+import { screw } from "./figures/screw.ts";
+import { step } from "./figures/step.ts";
+import { trayMap } from "./figures/tray-map.ts";
+import { wholeInstrument } from "./figures/whole-instrument.ts";
+import { workingEnd } from "./figures/working-end.ts";
+
+/** Every drawing that composing may ask for. */
+export const pictures: Pictures = {
+  hole,
+  workingEnd,
+  wholeInstrument,
+  screw,
+  plateMap,
+  plateOutline,
+  step,
+  trayMap,
+  scaleBar,
+};
