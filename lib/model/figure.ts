@@ -37,6 +37,8 @@ export type StepParts = {
   readonly zone?: Defined<Zone>;
   /** Micrometres. */
   readonly plateThickness?: number;
+  /** The drill stops after the near cortex. */
+  readonly nearCortexOnly?: boolean;
   readonly hooks?: { readonly count: number; readonly depth: number; readonly spread: number };
 };
 

@@ -1,0 +1,25 @@
+import { drawBone } from "../../parts/bone.ts";
+import { drawPlateSection } from "../../parts/plate-section.ts";
+import { pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { drawTool, toolShape } from "../../parts/tool.ts";
+
+/** The gauge rests on the plate, its hook behind the far cortex; what lies between is read. */
+export const measure: StepDrawing = (pen, scene) => {
+  const { parts, bone, axis, height, plate, scale, width } = scene;
+  const { gauge } = parts;
+  drawBone(pen, scene, [{ width: pilotWidth(scene), to: bone.far - 0.4 }]);
+  drawPlateSection(pen, scene);
+  const hook = gauge?.kind === "depth-gauge" ? (gauge.hook / 1000) * scale : 2;
+  const seat = gauge?.kind === "depth-gauge" && gauge.seat === "bone" ? bone.near : plate.to - (plate.to - plate.from) * 0.4;
+  const [top, tip] = [axis - hook / 2, bone.far - 1.4];
+  const rod = hook * 0.55;
+  pen.polygon([[seat, top], [tip, top], [tip, top + hook * 1.5], [tip + 1, top + hook * 1.5], [tip + 1, top + rod], [seat, top + rod]], { fill: "metal" });
+  if (gauge) {
+    const { segments } = toolShape(scene, gauge);
+    drawTool(pen, scene, { segments: segments.slice(1) }, seat);
+  }
+  const y = Math.max(2.2, axis - height * 0.36);
+  pen.line([bone.far, y], [seat, y], { stroke: "heavy" });
+  for (const x of [bone.far, seat]) pen.line([x, y - 1.6], [x, y + 1.6], { stroke: "heavy" });
+  pen.polygon([[width * 0.72, axis + height * 0.3], [width * 0.72 - 1.3, axis + height * 0.3 + 2.6], [width * 0.72 + 1.3, axis + height * 0.3 + 2.6]], { fill: "ink", stroke: "none" });
+};

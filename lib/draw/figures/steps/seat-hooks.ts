@@ -1,0 +1,26 @@
+import { arrow } from "../../parts/arrow.ts";
+import { boneDots, notAnatomy } from "../../parts/bone.ts";
+import type { StepDrawing } from "../../parts/scene.ts";
+
+/** The plate from the side, its hooks reaching over the edge of the bone and pressed home. */
+export const seatHooks: StepDrawing = (pen, { width, height, scale, parts }) => {
+  const depth = Math.min(((parts.hooks?.depth ?? 5000) / 1000) * scale, height * 0.42);
+  const thick = Math.min(((parts.plateThickness ?? 2000) / 1000) * scale, 3);
+  const [edge, top] = [width * 0.3, height * 0.42];
+  const right = width - 0.6;
+  const dots = boneDots(pen, false);
+  const bottom = height - 0.3;
+  pen.path([["M", right, top], ["L", edge + 2.5, top], ["C", edge + 0.6, top, edge, top + 0.8, edge, top + 3], ["L", edge, bottom], ["L", right, bottom], ["Z"]], { fill: dots, stroke: "none" });
+  pen.path([["M", right, top], ["L", edge + 2.5, top], ["C", edge + 0.6, top, edge, top + 0.8, edge, top + 3], ["L", edge, bottom]], { stroke: "bold" });
+  const out = edge - thick - 0.2;
+  const tip = top + depth;
+  pen.path(
+    [["M", right, top - thick], ["L", edge + 1.6, top - thick], ["C", out + 0.2, top - thick, out, top - 0.4, out, top + 2], ["C", out, tip - 1.5, edge - 1, tip - 0.4, edge + 1.6, tip],
+      ["C", edge + 0.2, tip - 1.2, edge - 0.2, tip - 2, edge - 0.2, top + 1.6], ["C", edge - 0.2, top + 0.4, edge + 0.8, top - 0.2, edge + 2.4, top - 0.2], ["L", right, top - 0.2]],
+    { fill: "metal", stroke: "bold" },
+  );
+  arrow(pen, [edge + 3, 0.4], [edge + 3, top - thick - 0.6]);
+  const count = parts.hooks?.count;
+  if (count !== undefined) pen.words([0.6, 4], count === 1 ? "1 hook" : `${count} hooks`, { size: "body", weight: 600 });
+  notAnatomy(pen, [(edge + right) / 2, height - 1.4]);
+};
