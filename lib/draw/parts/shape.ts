@@ -22,6 +22,10 @@ export type Shape = {
   readonly endViews?: readonly EndView[];
   /** A second stretch worth seeing when the body is broken off: rings, a coupling. */
   readonly focus?: { readonly from: number; readonly to: number };
+  /** A third arm that hangs down from `at` on the axis; only whole views show it. */
+  readonly arm?: { readonly at: number; readonly segments: readonly Segment[] };
+  /** What its ends are called: the left one, the right one, the arm's. */
+  readonly endNames?: readonly string[];
 };
 
 /** A stretch of a shape set at a place along the figure. */

@@ -26,4 +26,15 @@ describe("a whole instrument", () => {
     expect(body && extent(body, 1)).toBeCloseTo(2.7 / 2, 2);
     expect(readSvg(figure.svg).find(({ attributes }) => attributes["data-part"] === "drill")?.attributes["data-scale"]).toBe("0.5");
   });
+
+  test("names a guide's ends in words and shows a third one as an arm", () => {
+    const [guide] = instrumentParts["plain-guide"].samples;
+    if (guide === undefined) throw new Error("no guide");
+    const two = drawn(guide, 90);
+    const three = drawn({ ...guide, ends: [...guide.ends, { name: "free", foot: 3700 }] }, 90);
+    expect(two.description).toContain("Ends: centred, offset.");
+    expect(readSvg(two.svg).some(({ attributes }) => attributes["class"] === "arm")).toBe(false);
+    expect(readSvg(three.svg).some(({ attributes }) => attributes["class"] === "arm")).toBe(true);
+    for (const end of ["centred", "offset", "free"]) expect(three.svg).toContain(`>${end}</text>`);
+  });
 });

@@ -17,11 +17,14 @@ export const plainGuide: InstrumentPart<"plain-guide"> = {
     const outer = Math.max(bore + 1.8, ...instrument.ends.map((each) => inMm(each.foot) + 0.8));
     const length = inMm(instrument.length);
     const ends = [...instrument.ends].sort((a, b) => Number(b.name === end) - Number(a.name === end));
-    const [left, right] = ends;
+    const [left, right, third] = ends;
     const holding = length * 0.34;
     const tube = (length - holding - spigot * (right === undefined ? 1 : 2)) / (right === undefined ? 1 : 2);
     const grasp = bored(grip(holding, outer + 1.8), bore);
+    const hanging = third === undefined ? [] : [bored(rod(outer / 2 + 3, outer), bore), mirrored(foot(third, bore))];
     return {
+      ...(third === undefined ? {} : { arm: { at: length / 2, segments: hanging } }),
+      endNames: ends.map((each) => each.name),
       segments: [
         ...(left === undefined ? [] : [foot(left, bore), arrowed(bored(rod(tube, outer), bore), left, "left")]),
         grasp,
