@@ -1,21 +1,59 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
+import type { LaidPlate } from "../model/laid-plate.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { CaseView, WarningBox } from "../model/sheet.ts";
+import type { Case } from "../model/site.ts";
 import type { Composing } from "./composing.ts";
 import { edge, landscape } from "./formats.ts";
 import { fingerprinted } from "./fingerprint.ts";
 import { frames } from "./frame.ts";
 import { handWords } from "./hand-words.ts";
 import { partWords } from "./hole-symbols.ts";
-import { plateTitle, sideWords } from "./plate-facts.ts";
-import { pullList } from "./pull-list.ts";
+import { labelSpan, plateTitle, sideWords } from "./plate-facts.ts";
+import { inNoTray, pullList } from "./pull-list.ts";
 
 function missingBox(pull: CaseView["pull"], checked: string): WarningBox {
   const of = (status: CaseView["pull"][number]["status"], word: string): readonly string[] =>
-    pull.filter((line) => line.status === status).map(({ what, place }) => `${word}: ${what} (${place}).`);
-  const lines = [...of("missing", "Missing"), ...of("not checked", "Not checked")];
+    pull.filter((line) => line.status === status && line.place !== inNoTray).map(({ what, place }) => `${word}: ${what} (${place}).`);
+  const nowhere = pull.filter(({ place }) => place === inNoTray).map(({ what }) => what);
+  const lines = [
+    ...of("missing", "Missing"),
+    ...(nowhere.length > 0 ? [`Missing, ${inNoTray}: ${nowhere.join(", ")}.`] : []),
+    ...of("not checked", "Not checked"),
+  ];
   return { title: "Missing for this case", lines: lines.length > 0 ? lines : [`Nothing missing when last checked, ${checked}.`] };
+}
+
+type Planned = Case["plan"][number];
+
+function lengthWords({ lengths }: Planned): string {
+  return lengths ? `${wholeMm(lengths[0])}–${wholeMm(lengths[1])}` : "surgeon decides";
+}
+
+/** The plan in its order; neighbours filled in the same way share a row. */
+function planRows(composing: Composing, plate: LaidPlate, plan: readonly Planned[], chainOf: (planned: Planned) => Chain | undefined): CaseView["rows"] {
+  const { catalogue } = composing;
+  const runs: [Planned, ...Planned[]][] = [];
+  for (const planned of plan) {
+    const run = runs.at(-1);
+    if (run && run[0].zone === planned.zone && run[0].screw === planned.screw && run[0].recipe === planned.recipe) run.push(planned);
+    else runs.push([planned]);
+  }
+  return runs.map((run) => {
+    const [first] = run;
+    const chain = chainOf(first);
+    const { kind } = known(catalogue.zones, first.zone);
+    const opening = plate.holes.find(({ label }) => label === first.hole)?.kind ?? kind;
+    return {
+      order: run.length > 1 ? `${first.order}–${run.at(-1)?.order}` : String(first.order),
+      hole: `${labelSpan(run.map(({ hole }) => hole))} ${partWords(kind, opening)}`,
+      called: known(catalogue.screws, first.screw).called,
+      technique: known(catalogue.recipes, first.recipe).phrase ?? "",
+      hand: chain === undefined ? "no chain: ask" : handWords(composing, chain),
+      lengths: [...new Set(run.map(lengthWords))].join(" / "),
+    };
+  });
 }
 
 /** The sheet of one planned case: plate, hole plan, what to hand over in order, and where each part lies at the site. */
@@ -26,23 +64,10 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
   if (plate === undefined) return [];
   const site = known(catalogue.sites, facts.site);
   const plan = [...facts.plan].sort((a, b) => a.order - b.order || (a.hole < b.hole ? -1 : 1));
-  const chainOf = (planned: (typeof plan)[number]): Chain | undefined =>
+  const chainOf = (planned: Planned): Chain | undefined =>
     derived.chains.find(({ zone, screw, recipe }) => zone === planned.zone && screw === planned.screw && recipe === planned.recipe);
   const chains = plan.flatMap((planned) => chainOf(planned) ?? []);
-  const rows = plan.map((planned) => {
-    const chain = chainOf(planned);
-    const { kind } = known(catalogue.zones, planned.zone);
-    const opening = plate.holes.find(({ label }) => label === planned.hole)?.kind ?? kind;
-    const { name, phrase } = known(catalogue.recipes, planned.recipe);
-    return {
-      order: String(planned.order),
-      hole: `${planned.hole} ${partWords(kind, opening)}`,
-      called: known(catalogue.screws, planned.screw).called,
-      technique: phrase ?? name,
-      hand: chain === undefined ? "no chain: ask" : handWords(composing, chain),
-      lengths: planned.lengths ? `${wholeMm(planned.lengths[0])}–${wholeMm(planned.lengths[1])}` : "surgeon decides",
-    };
-  });
+  const rows = planRows(composing, plate, plan, chainOf);
   const pull = pullList(composing, facts, chains);
   const checked = site.trays.map(({ checked: { date } }) => date).sort()[0] ?? "never";
   const recipes = [...new Set(plan.map(({ recipe }) => recipe))];
@@ -53,7 +78,7 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
     origin: facts.file, formats: landscape, trueSize: false,
   };
   return frames(composing, about).map((frame) => {
-    const size = { width: (frame.format.width - 2 * edge) * 0.58, height: 42 };
+    const size = { width: frame.format.width - 2 * edge - 103, height: 42 };
     return fingerprinted<CaseView>({
       ...frame, kind: "case", code: facts.code, sideWords: sideWords(facts.side), plateWords: plateTitle(plate),
       siteWords: `${site.name}; trays checked ${checked}`,

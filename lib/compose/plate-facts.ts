@@ -11,7 +11,7 @@ export function drawnPlate(catalogue: Catalogue, id: string): Defined<DrawnPlate
 
 /** A plate's side as it must be read from afar. */
 export function sideWords(side: LaidPlate["side"]): string {
-  return side === "none" ? "No side: left or right limb" : side.toUpperCase();
+  return side === "none" ? "No side" : side.toUpperCase();
 }
 
 /** A plate's name with its side and the number of its holes, in words. */

@@ -10,7 +10,7 @@ import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
 import { labelSpan, orientationLines, plateTitle, sideWords } from "./plate-facts.ts";
-import { capital, listed } from "./spoken.ts";
+import { capital } from "./spoken.ts";
 import { screwTrapLines } from "./traps.ts";
 import { typeFloors } from "./type-sizes.ts";
 import { linesOf, warningBox } from "./warning-box.ts";
@@ -32,14 +32,21 @@ function bandsOf(composing: Composing, plate: LaidPlate): readonly Band[] {
   });
 }
 
-function tableOf({ catalogue }: Composing, { holes }: LaidPlate): PlateMapView["table"] {
-  return holes.map((hole) => {
-    const screws = hole.zones.flatMap(({ zone }) => {
-      const facts = known(catalogue.zones, zone);
-      return "permits" in facts ? facts.permits.map((id) => known(catalogue.screws, id).called) : [];
-    });
-    return { label: hole.label, kind: kindWords(hole), takes: screws.length > 0 ? listed(screws, "or") : "no screw" };
+function takesWords({ catalogue }: Composing, { zones }: LaidHole): string {
+  const screws = zones.flatMap(({ zone }) => {
+    const facts = known(catalogue.zones, zone);
+    return "permits" in facts ? facts.permits.map((id) => known(catalogue.screws, id).called.replace(/^Screw /, "")) : [];
   });
+  return screws.length > 0 ? screws.join(", ") : "none";
+}
+
+/** Every hole by its label; holes that take the same share a line. */
+function tableOf(composing: Composing, { holes }: LaidPlate): PlateMapView["table"] {
+  const lines = holes.map((hole) => ({ label: hole.label, kind: kindWords(hole), takes: takesWords(composing, hole) }));
+  return [...grouped(lines, ({ kind, takes }) => `${kind} ${takes}`).values()].map((same) => ({
+    ...same[0],
+    label: same.map(({ label }) => label).join(", "),
+  }));
 }
 
 function kindWords({ kind, threadedEnd }: LaidHole): string {
@@ -56,8 +63,8 @@ function legendOf({ pictures }: Composing, id: string, { holes }: LaidPlate): Pl
 /** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
 function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: { width: number; height: number }): number {
   const { body } = typeFloors("plate-map");
-  const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 54, body), 0), 0);
-  const taken = 34 + lines * body * 1.2 + bands.length * 1.6 + boxLines * body * 1.2 + Math.ceil(table / 4) * 3.3;
+  const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 60, body), 0), 0);
+  const taken = 41 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 2.9);
   return Math.max(28, page.height - 2 * edge - taken);
 }
 
@@ -68,19 +75,20 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   const bands = bandsOf(composing, plate);
   const zones = new Set(plate.holes.flatMap((hole) => hole.zones.map(({ zone }) => zone)));
   const traps = screwTrapLines(composing, derived.screwTraps.filter((trap) => zones.has(trap.zone)));
+  const table = tableOf(composing, plate);
   const facts = {
     id, system: plate.system, title: plateTitle(plate), origin: known(catalogue.plates, plate.plate).file,
     lead: "Say the side aloud before the plate is opened. Say which part of the hole.", cautions: [], formats: small, trueSize: false,
   };
   return frames(composing, facts).map((frame) => {
     const width = frame.format.width - 2 * edge;
-    const boxLines = Math.min(2, traps.length);
-    const map = pictures.plateMap(`${id}-map`, plate, { width, height: mapHeight(bands, boxLines, plate.holes.length, frame.format) });
+    const boxLines = Math.max(3, Math.floor(((1 + table.length) * 2.9) / 4.9));
+    const map = pictures.plateMap(`${id}-map`, plate, { width, height: mapHeight(bands, boxLines, table.length, frame.format) });
     return fingerprinted<PlateMapView>({
       ...frame, kind: "plate-map", sideWords: sideWords(plate.side), map, scaleWords: map.scaleWords ?? "not to scale",
       orientation: orientationLines(catalogue, plate), legend: legendOf(composing, id, plate), bands,
-      traps: warningBox("Goes in, and is wrong.", traps, { lines: boxLines, width: width - 4, size: typeFloors("plate-map").body }),
-      table: tableOf(composing, plate),
+      traps: warningBox("Goes in, and is wrong.", traps, { lines: boxLines, width: width - 104, size: typeFloors("plate-map").body }),
+      table,
     });
   });
 }

@@ -10,6 +10,9 @@ import { spoken } from "./spoken.ts";
 type Line = CaseView["pull"][number];
 type Place = { readonly place: string; readonly status: Line["status"] };
 
+/** The place of a part that no tray of the site holds. */
+export const inNoTray = "in no tray of this site";
+
 function placesOf({ catalogue }: Composing, site: Site, part: string, holes?: number): readonly Place[] {
   return site.trays.flatMap((instance) => {
     const tray = known(catalogue.trays, instance.tray);
@@ -22,7 +25,7 @@ function placesOf({ catalogue }: Composing, site: Site, part: string, holes?: nu
 
 function lineOf(what: string, places: readonly Place[]): Line {
   const best = places.find(({ status }) => status === "in tray") ?? places.find(({ status }) => status === "not checked") ?? places[0];
-  return { what, place: best?.place ?? "in no tray of this site", status: best?.status ?? "missing" };
+  return { what, place: best?.place ?? inNoTray, status: best?.status ?? "missing" };
 }
 
 /** What a case needs, each part once, with its place and state in the trays as they stand at the site. */

@@ -32,8 +32,8 @@ function mapSlot({ catalogue, derived }: Composing, slot: Slot, held: ReadonlySe
 }
 
 /** Millimetres beside and beneath the map: the list of contents, the heading and the foot. */
-const listWidth = 92;
-const around = 68;
+const listWidth = 70;
+const around = 62;
 
 /** The card of one tray: what lies in which slot, and which neighbours look alike. */
 export function traySheets(composing: Composing, tray: string): readonly TrayView[] {

@@ -86,8 +86,8 @@ describe("composing", () => {
         "plain part: Screw 3.5 cortical, offset, for compression: guide 2.5 offset end, drill 2.5, driver 20, by hand",
       ]],
     ]);
-    expect(table.map(({ label, kind }) => `${label} ${kind}`)).toEqual(["S1 combined, threaded part distal", "S2 combined, threaded part distal"]);
-    expect(sideWords).toBe("No side: left or right limb");
+    expect(table).toEqual([{ label: "S1, S2", kind: "combined, threaded part distal", takes: "3.5 locking, 3.5 cortical" }]);
+    expect(sideWords).toBe("No side");
   });
 
   test("names the thing in hand at each step, and cautions once: at their step", () => {
