@@ -34,6 +34,16 @@ describe("a working end", () => {
     expect(svg).not.toContain("style=");
   });
 
+  test.each(named)("of %s can be drawn at any plausible length", (_name, sample) => {
+    for (const length of [20_000, 45_000, 150_000, 400_000]) {
+      const odd = { ...sample, length, ...(sample.kind === "drill" ? { reach: Math.round(length * 0.7) } : {}) } as Instrument;
+      const figure = workingEnd("w", defined(odd), sampleInterfaces, 26);
+      expect(figure.width).toBeLessThanOrEqual(26);
+      expect(figure.height).toBeLessThan(16);
+      for (const drawn of edgesOf(figure.svg, "body")) expect(extent(drawn, 0)).toBeLessThanOrEqual(26);
+    }
+  });
+
   test("does not depend on what was drawn before it", () => {
     const forwards = samples.map((sample) => drawn(sample));
     const backwards = samples.toReversed().map((sample) => drawn(sample)).toReversed();
