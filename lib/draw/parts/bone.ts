@@ -3,7 +3,7 @@ import { textWidth } from "../text-widths.ts";
 import type { Scene } from "./scene.ts";
 
 const words = "not anatomy";
-const letters = 3.5;
+const [largest, smallest] = [3.5, 3];
 
 /** The dots that mean bone, and nothing else; `dense` for the cortex. */
 export function boneDots(pen: Pen, dense: boolean): Filling {
@@ -36,12 +36,12 @@ export function drawBone(pen: Pen, scene: Scene, channels: readonly Channel[] = 
       group.line([bone[end], axis + half], [bone[end], bottom], { stroke: "bold" });
     }
   });
-  notAnatomy(pen, [(bone.far + bone.near) / 2, height - 1.2]);
+  notAnatomy(pen, [0.5, height - 1.1], bone.near - 0.9);
 }
 
-/** Says once in a frame that its bone is a sign. */
-export function notAnatomy(pen: Pen, [x, y]: Spot): void {
-  const width = textWidth(words, letters);
-  pen.box([x - width / 2 - 0.3, y - 2.9], width + 0.6, 3.8, { fill: "metal", stroke: "none" });
-  pen.words([x, y], words, { size: letters, anchor: "middle" });
+/** Says once in a frame, from `x` on the baseline `y` and at most `room` mm long, that its bone is a sign. */
+export function notAnatomy(pen: Pen, [x, y]: Spot, room: number): void {
+  const size = Math.max(smallest, largest * Math.min(1, room / textWidth(words, largest)));
+  pen.box([x - 0.2, y - size * 0.78], textWidth(words, size) + 0.4, size * 1.06, { fill: "metal", stroke: "none" });
+  pen.words([x, y], words, { size });
 }

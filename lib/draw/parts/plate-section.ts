@@ -35,3 +35,9 @@ export function drawPlateSection(pen: Pen, scene: Scene): void {
     }
   });
 }
+
+/** The plate cut where it has no hole. */
+export function drawSolidPlate(pen: Pen, { plate, height }: Scene): void {
+  pen.box([plate.from, 0.3], plate.to - plate.from, height - 0.6, { fill: "metal", stroke: "none" });
+  for (const x of [plate.from, plate.to]) pen.line([x, 0.3], [x, height - 0.3], { stroke: "bold" });
+}

@@ -8,5 +8,5 @@ export const countersink: StepDrawing = (pen, scene) => {
   const { parts, bone, width, axis, height } = scene;
   drawBone(pen, scene, [{ width: pilotWidth(scene), to: bone.far - 1 }]);
   if (parts.countersink) drawTool(pen, scene, toolShape(scene, parts.countersink), bone.near - bone.cortex - 2);
-  turnArrow(pen, [width - 5, axis], height * 0.34);
+  turnArrow(pen, [width - 6.5, axis], height * 0.34);
 };

@@ -12,5 +12,5 @@ export const driveScrew: StepDrawing = (pen, scene) => {
   drawPlateSection(pen, scene);
   if (parts.driver) drawTool(pen, scene, toolShape(scene, parts.driver), top - 1.2);
   drawScrew(pen, scene, bone.far + 4, top);
-  turnArrow(pen, [width - 5, axis], height * 0.34);
+  turnArrow(pen, [width - 6.5, axis], height * 0.34);
 };

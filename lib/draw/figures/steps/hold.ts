@@ -1,6 +1,6 @@
 import { arrow } from "../../parts/arrow.ts";
 import { drawBone } from "../../parts/bone.ts";
-import { drawPlateSection } from "../../parts/plate-section.ts";
+import { drawSolidPlate } from "../../parts/plate-section.ts";
 import type { StepDrawing } from "../../parts/scene.ts";
 import type { Pen, Spot } from "../../canvas.ts";
 
@@ -19,7 +19,7 @@ export const hold: StepDrawing = (pen, scene) => {
   const { bone, plate, axis, width } = scene;
   const shifted = { ...scene, bone: { ...bone, far: bone.far + 5, near: bone.near + 5 }, plate: { from: plate.from + 5, to: plate.to + 5 } };
   drawBone(pen, shifted);
-  drawPlateSection(pen, { ...shifted, parts: { plateThickness: scene.parts.plateThickness } });
+  drawSolidPlate(pen, shifted);
   const joint: Spot = [(shifted.bone.far + shifted.plate.to) / 2, 3];
   const at = axis + 1;
   blade(pen, joint, [shifted.bone.far - 0.2, at], -4.2);

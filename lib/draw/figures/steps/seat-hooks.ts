@@ -19,8 +19,8 @@ export const seatHooks: StepDrawing = (pen, { width, height, scale, parts }) => 
       ["C", edge + 0.2, tip - 1.2, edge - 0.2, tip - 2, edge - 0.2, top + 1.6], ["C", edge - 0.2, top + 0.4, edge + 0.8, top - 0.2, edge + 2.4, top - 0.2], ["L", right, top - 0.2]],
     { fill: "metal", stroke: "bold" },
   );
-  arrow(pen, [edge + 3, 0.4], [edge + 3, top - thick - 0.6]);
+  arrow(pen, [width * 0.62, 0.4], [width * 0.62, top - thick - 0.4]);
   const count = parts.hooks?.count;
   if (count !== undefined) pen.words([0.6, 4], count === 1 ? "1 hook" : `${count} hooks`, { size: "body", weight: 600 });
-  notAnatomy(pen, [(edge + right) / 2, height - 1.4]);
+  notAnatomy(pen, [edge + 2, height - 1.6], right - edge - 3);
 };

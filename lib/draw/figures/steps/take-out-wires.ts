@@ -1,6 +1,6 @@
 import { arrow } from "../../parts/arrow.ts";
 import { drawBone } from "../../parts/bone.ts";
-import { drawPlateSection } from "../../parts/plate-section.ts";
+import { drawSolidPlate } from "../../parts/plate-section.ts";
 import type { StepDrawing } from "../../parts/scene.ts";
 
 /** The temporary wires drawn out of plate and bone. */
@@ -9,9 +9,7 @@ export const takeOutWires: StepDrawing = (pen, scene) => {
   const thick = 1.6 * scale;
   const gap = Math.min(4.2, height * 0.22);
   drawBone(pen, scene);
-  drawPlateSection(pen, { ...scene, parts: { plateThickness: scene.parts.plateThickness, zone: undefined, screw: undefined } });
-  pen.box([plate.from - 0.2, 0.3], plate.to - plate.from + 0.4, height - 0.6, { fill: "metal", stroke: "none" });
-  for (const x of [plate.from, plate.to]) pen.line([x, 0.3], [x, height - 0.3], { stroke: "bold" });
+  drawSolidPlate(pen, scene);
   for (const [at, y] of [axis - gap, axis + gap].entries()) {
     const tip = at === 0 ? plate.to + 2 : bone.near - 8;
     const end = at === 0 ? width - 8 : width - 9;

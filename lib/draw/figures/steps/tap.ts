@@ -10,5 +10,5 @@ export const tap: StepDrawing = (pen, scene) => {
   drawBone(pen, scene, [{ width: pilotWidth(scene), to: bone.far - 1 }]);
   drawPlateSection(pen, scene);
   if (parts.tap) drawTool(pen, scene, toolShape(scene, parts.tap), parts.nearCortexOnly ? bone.near - bone.cortex - 3 : bone.far + 1);
-  turnArrow(pen, [width - 5, axis], height * 0.34);
+  turnArrow(pen, [width - 6.5, axis], height * 0.34);
 };

@@ -15,5 +15,5 @@ export const tightenByHand: StepDrawing = (pen, scene) => {
   if (parts.driver) drawTool(pen, scene, toolShape(scene, parts.driver), top - 1.2, joint + 0.5);
   if (parts.handle) drawTool(pen, scene, toolShape(scene, parts.handle), joint);
   drawScrew(pen, scene, bone.far - 1.2, top);
-  turnArrow(pen, [width - 4.6, axis], height * 0.38);
+  turnArrow(pen, [width - 6.5, axis], height * 0.38);
 };

@@ -10,7 +10,7 @@ export const turnInSleeve: StepDrawing = (pen, scene) => {
   const { parts, plate, width, axis, height } = scene;
   drawBone(pen, scene);
   drawPlateSection(pen, scene);
-  if (parts.sleeve) drawShortened(pen, scene, toolShape(scene, parts.sleeve), plate.from + 0.3, width - 4.6, 7);
+  if (parts.sleeve) drawShortened(pen, scene, toolShape(scene, parts.sleeve), plate.from + 0.3, width - 6.4, 7);
   squareMark(pen, scene);
-  turnArrow(pen, [width - 3.6, axis], height * 0.36);
+  turnArrow(pen, [width - 5.4, axis], height * 0.36);
 };

@@ -21,5 +21,5 @@ export const watchGap: StepDrawing = (pen, { width, height, scale, parts }) => {
     pen.box([side < 0 ? middle - gap - 10 : middle + gap + 1.2, y - 1.7], 8.8, 3.4, { fill: "metal", stroke: "none" });
     arrow(pen, [middle + side * (gap + 9.6), y], [middle + side * (gap + 1.6), y]);
   }
-  notAnatomy(pen, [width * 0.24, height - 1.2]);
+  notAnatomy(pen, [1.4, height - 1.7], middle - gap - 2.6);
 };
