@@ -34,18 +34,19 @@ function rowOf(composing: Composing, id: string, group: ChainGroup, columns: rea
   };
 }
 
-function boxes(composing: Composing, system: string, frame: SheetFrame, rows: number): Pick<PairingView, "traps" | "lookAlikes"> {
-  const { derived, catalogue } = composing;
+function boxes(composing: Composing, chains: readonly Chain[], frame: SheetFrame, rows: number): Pick<PairingView, "traps" | "lookAlikes"> {
+  const { derived } = composing;
+  const zones = new Set(chains.map(({ zone }) => zone));
+  const handled = new Set(chains.flatMap(({ screw, links }) => [screw, ...links.flatMap(({ instrument }) => instrument ?? [])]));
   const traps = inTurn(
-    screwTrapLines(composing, derived.screwTraps.filter((trap) => trap.zoneSystem === system)),
-    drillTrapLines(composing, derived.drillTraps.filter((trap) => catalogue.instruments.get(trap.through)?.system === system)),
+    screwTrapLines(composing, derived.screwTraps.filter((trap) => zones.has(trap.zone))),
+    drillTrapLines(composing, derived.drillTraps.filter((trap) => handled.has(trap.through))),
   );
-  const ours = (id: string): boolean => (catalogue.instruments.get(id) ?? catalogue.screws.get(id))?.system === system;
   const left = frame.format.height - around - rows * rowHeight;
   const room = { lines: Math.max(2, Math.floor(left / boxLine)), width: frame.format.width / 2 - 16, size: typeFloors("pairing").body };
   return {
     traps: warningBox("Goes in, and is wrong.", traps, room),
-    lookAlikes: warningBox("Looks alike.", lookAlikeLines(composing, pairsWithin(derived.lookAlikes, ours)), room),
+    lookAlikes: warningBox("Looks alike.", lookAlikeLines(composing, pairsWithin(derived.lookAlikes, (id) => handled.has(id))), room),
   };
 }
 
@@ -65,7 +66,7 @@ function sheets(composing: Composing, system: string, part: Part): readonly Pair
   return frames(composing, facts).map((frame) =>
     fingerprinted<PairingView>({
       ...frame, kind: "pairing", columns: ["called out", "hole", ...part.columns.map(({ title }) => title)], rows,
-      ...boxes(composing, system, frame, rows.length),
+      ...boxes(composing, part.chains, frame, rows.length),
     }),
   );
 }

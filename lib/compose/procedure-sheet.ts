@@ -32,7 +32,7 @@ export function procedureSheets(composing: Composing, procedure: string): readon
   const id = procedure.startsWith(`${facts.system}-`) ? procedure : `${facts.system}-procedure-${procedure}`;
   const steps = facts.steps.map((step, index) => {
     const chain = chainOf(composing, step);
-    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, partsOf(composing, procedure, step, chain), catalogue.interfaces, frameSize);
+    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, partsOf(composing, procedure, step, chain), catalogue.interfaces, frameSize(facts.steps.length));
     const inHand = chain === undefined ? "" : `${known(catalogue.screws, chain.screw).called}: ${handWords(composing, chain)}`;
     return stepView(composing, step, index, { frame, inHand });
   });

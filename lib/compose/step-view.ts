@@ -8,8 +8,11 @@ import { cautionViews } from "./frame.ts";
 import { spoken, tellTale } from "./spoken.ts";
 import { verbWords } from "./verb-words.ts";
 
-/** A drawn frame, millimetres. */
-export const frameSize = { width: 38, height: 20 } as const;
+/** The size of a drawn frame, millimetres: larger on a card of few steps. */
+export function frameSize(steps: number): { readonly width: number; readonly height: number } {
+  if (steps <= 6) return { width: 54, height: 30 };
+  return steps <= 9 ? { width: 42, height: 22 } : { width: 36, height: 18 };
+}
 
 /** Boxes to tick where something is counted. */
 const boxes: Readonly<Record<NonNullable<RecipeStep["tally"]>, readonly string[]>> = {

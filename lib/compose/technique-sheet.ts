@@ -16,7 +16,7 @@ function sheets(composing: Composing, system: string, group: ChainGroup, id: str
   const recipe = known(catalogue.recipes, chain.recipe);
   const { called } = known(catalogue.screws, chain.screw);
   const steps = recipe.steps.map((step, index) => {
-    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, stepParts(composing, chain, step.verb), catalogue.interfaces, frameSize);
+    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, stepParts(composing, chain, step.verb), catalogue.interfaces, frameSize(recipe.steps.length));
     return stepView(composing, step, index, { frame, inHand: inHandOf(composing, chain, step) });
   });
   const atSteps = new Set(recipe.steps.flatMap(({ cautions }) => cautions));
