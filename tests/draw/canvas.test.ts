@@ -22,7 +22,7 @@ describe("a figure", () => {
     ["a negative zero", -0, "0"],
   ])("rounds %s", (_what, value, written) => {
     const line = readSvg(draw((pen) => pen.line([value, 0], [1, 1]))).find(({ name }) => name === "line");
-    expect(line?.attributes["x1"]).toBe(written);
+    expect(line?.attributes.x1).toBe(written);
   });
 
   test.each([["not a number", Number.NaN], ["infinite", Number.POSITIVE_INFINITY]])("refuses a length that is %s", (_what, value) => {

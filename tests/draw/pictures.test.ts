@@ -29,7 +29,7 @@ test("Every picture is the same bytes in whatever order the pictures are drawn."
 
 test("Pictures on one page share no id, and each names itself by its own title and description.", () => {
   const figures = drawings.map((draw) => draw());
-  const ids = figures.flatMap(({ svg }) => readSvg(svg).flatMap(({ attributes }) => attributes["id"] ?? []));
+  const ids = figures.flatMap(({ svg }) => readSvg(svg).flatMap(({ attributes }) => attributes.id ?? []));
   expect(new Set(ids).size).toBe(ids.length);
   for (const { id, svg, title, description, width, height } of figures) {
     const [root] = readSvg(svg);

@@ -24,7 +24,7 @@ describe("a hole's symbol", () => {
 
   test.each([["threaded", "left of"], ["plain", "right of"]] as const)("of a combined opening points at its %s part", (use, side) => {
     const [pointer] = edgesOf(hole("h", "combined", use).svg, "pointer");
-    const x = Number(pointer?.attributes["points"]?.split(",")[0]);
+    const x = Number(pointer?.attributes.points?.split(",")[0]);
     expect(side === "left of" ? x < 0 : x > 0).toBe(true);
     expect(hole("h", "combined", use).title).toContain(`${use} part`);
   });

@@ -22,7 +22,7 @@ describe("a screw's picture", () => {
     const widest = Math.max(...edgesOf(svg, "thread").filter(({ attributes }) => attributes["data-pitch"] === String(one.pitch / 1000)).map((each) => extent(each, 1)));
     expect(thread?.attributes).toMatchObject({ "data-major": String(one.major / 1000), "data-core": String(one.core / 1000) });
     expect(widest).toBeCloseTo(one.major / 1000, 1);
-    const head = readSvg(svg).find(({ attributes }) => attributes["class"] === "head");
+    const head = readSvg(svg).find(({ attributes }) => attributes.class === "head");
     expect(head?.attributes).toMatchObject({ "data-head": one.head.form, "data-diameter": String(one.head.diameter / 1000) });
     expect(edgesOf(svg, "recess")).toHaveLength(1);
   });

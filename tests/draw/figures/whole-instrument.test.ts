@@ -33,8 +33,8 @@ describe("a whole instrument", () => {
     const two = drawn(guide, 90);
     const three = drawn({ ...guide, ends: [...guide.ends, { name: "free", foot: 3700 }] }, 90);
     expect(two.description).toContain("Ends: centred, offset.");
-    expect(readSvg(two.svg).some(({ attributes }) => attributes["class"] === "arm")).toBe(false);
-    expect(readSvg(three.svg).some(({ attributes }) => attributes["class"] === "arm")).toBe(true);
+    expect(readSvg(two.svg).some(({ attributes }) => attributes.class === "arm")).toBe(false);
+    expect(readSvg(three.svg).some(({ attributes }) => attributes.class === "arm")).toBe(true);
     for (const end of ["centred", "offset", "free"]) expect(three.svg).toContain(`>${end}</text>`);
   });
 });

@@ -28,7 +28,7 @@ describe("a working end", () => {
 
   test.each(named)("of %s has unique ids that start with the figure's own, and no style attribute", (_name, sample) => {
     const svg = drawn(sample);
-    const ids = readSvg(svg).flatMap(({ attributes }) => attributes["id"] ?? []);
+    const ids = readSvg(svg).flatMap(({ attributes }) => attributes.id ?? []);
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids.every((id) => id === "w" || id.startsWith("w-"))).toBe(true);
     expect(svg).not.toContain("style=");
