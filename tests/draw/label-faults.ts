@@ -44,6 +44,24 @@ function holeItem(plate: LaidPlate, map: ReadMap, label: string): Item {
   };
 }
 
+/** The rims of a hole's zones as closed runs of 48 points each. */
+function rims(plate: LaidPlate, map: ReadMap, label: string): Line[] {
+  const hole = plate.holes.find((one) => one.label === label);
+  const drawn = map.holes.find((one) => one.label === label);
+  if (!hole || !drawn) throw new Error(`Hole ${label} is not drawn`);
+  return hole.zones.flatMap((zone) => {
+    const through = zone.through ?? 4000;
+    const radius = (zone.seat ?? through) / 2;
+    const core = zone.slot ? (zone.slot - through) / 2 : 0;
+    const spots = Array.from({ length: 49 }, (_, at) => {
+      const angle = (2 * Math.PI * at) / 48;
+      const x = radius * Math.cos(angle) + core * Math.sign(Math.cos(angle)) + zone.at[0] - hole.at[0];
+      return [drawn.x + (x * map.scale) / 1000, drawn.y + ((radius * Math.sin(angle) + zone.at[1] - hole.at[1]) * map.scale) / 1000] as const;
+    });
+    return spots.slice(1).map(([x, y], at): Line => [spots[at]?.[0] ?? x, spots[at]?.[1] ?? y, x, y]);
+  });
+}
+
 /** Everything wrong with the labels of a map, judged from the drawing alone; empty when all is well. Lines of text are boxed
  * as the typeface's ascent and descent say. */
 export function labelFaults(plate: LaidPlate, map: ReadMap): string[] {
@@ -70,7 +88,10 @@ export function labelFaults(plate: LaidPlate, map: ReadMap): string[] {
   }
   for (const [at, { label, line }] of map.leaders.entries()) {
     for (const other of map.leaders.slice(at + 1)) if (cross(line, other.line)) faults.push(`leaders of ${label} and ${other.label} cross`);
-    for (const box of [...labels, ...holes]) if (box.what !== label && meets(line, box)) faults.push(`leader of ${label} meets ${box.what}`);
+    for (const box of labels) if (box.what !== label && meets(line, box)) faults.push(`leader of ${label} meets label ${box.what}`);
+    for (const { label: other } of plate.holes) {
+      if (other !== label && rims(plate, map, other).some((piece) => cross(line, piece))) faults.push(`leader of ${label} meets hole ${other}`);
+    }
   }
   return faults;
 }
