@@ -51,4 +51,10 @@ export type RuleExample = {
   readonly shows: string;
   /** Edits of the reference library: "kind/id" + path -> value (YAML units, before validation); undefined deletes. */
   readonly edits: readonly { readonly file: string; readonly path: readonly (string | number)[]; readonly value: unknown }[];
+  /** Composed sheets the example brings itself, for rules that look at sheets. */
+  readonly sheets?: readonly SheetView[];
+  /** Print measurements the example brings itself. */
+  readonly fits?: readonly SheetFit[];
+  /** The day of the check, where it matters. */
+  readonly today?: string;
 };

@@ -1,0 +1,51 @@
+import type { Rule } from "../model/rule.ts";
+import { chainHasOneCandidate } from "./rules/chain-has-one-candidate.ts";
+import { drillReachesTheLongestScrew } from "./rules/drill-reaches-the-longest-screw.ts";
+import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
+import { finalPassCoversEveryLockingScrew } from "./rules/final-pass-covers-every-locking-screw.ts";
+import { gaugeReadsTheWholeRack } from "./rules/gauge-reads-the-whole-rack.ts";
+import { glidingHoleComesFirst } from "./rules/gliding-hole-comes-first.ts";
+import { guideEndIsNamed } from "./rules/guide-end-is-named.ts";
+import { hooksAreCheckedFirst } from "./rules/hooks-are-checked-first.ts";
+import { lastTurnsAreByHand } from "./rules/last-turns-are-by-hand.ts";
+import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
+import { partLiesInATray } from "./rules/part-lies-in-a-tray.ts";
+import { permittedScrewFitsItsHole } from "./rules/permitted-screw-fits-its-hole.ts";
+import { pilotSuitsTheCore } from "./rules/pilot-suits-the-core.ts";
+import { plainScrewsComeBeforeLocking } from "./rules/plain-screws-come-before-locking.ts";
+import { screwHasOnePilotDrill } from "./rules/screw-has-one-pilot-drill.ts";
+import { screwThatCutsNoThreadHasATap } from "./rules/screw-that-cuts-no-thread-has-a-tap.ts";
+import { sleeveGuidesTheDrill } from "./rules/sleeve-guides-the-drill.ts";
+import { sleeveIsOutBeforeMeasuring } from "./rules/sleeve-is-out-before-measuring.ts";
+import { sleeveIsTurnedInSquare } from "./rules/sleeve-is-turned-in-square.ts";
+import { slotsDoNotOverlap } from "./rules/slots-do-not-overlap.ts";
+import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
+import { trayHoldsEveryInstrument } from "./rules/tray-holds-every-instrument.ts";
+import { trayTotalAddsUp } from "./rules/tray-total-adds-up.ts";
+
+/** Every rule, one a file in rules/, in the order of their names. */
+export const rules: readonly Rule[] = [
+  chainHasOneCandidate,
+  drillReachesTheLongestScrew,
+  driverJoinsItsHandle,
+  finalPassCoversEveryLockingScrew,
+  gaugeReadsTheWholeRack,
+  glidingHoleComesFirst,
+  guideEndIsNamed,
+  hooksAreCheckedFirst,
+  lastTurnsAreByHand,
+  limiterBelongsToTheScrew,
+  partLiesInATray,
+  permittedScrewFitsItsHole,
+  pilotSuitsTheCore,
+  plainScrewsComeBeforeLocking,
+  screwHasOnePilotDrill,
+  screwThatCutsNoThreadHasATap,
+  sleeveGuidesTheDrill,
+  sleeveIsOutBeforeMeasuring,
+  sleeveIsTurnedInSquare,
+  slotsDoNotOverlap,
+  statedLengthIsTheOutlinesLength,
+  trayHoldsEveryInstrument,
+  trayTotalAddsUp,
+];

@@ -1,0 +1,29 @@
+import type { Rule } from "../../model/rule.ts";
+
+/** Every instrument, screw and plate variant lies in some tray. */
+export const partLiesInATray: Rule = {
+  id: "part-lies-in-a-tray",
+  severity: "note",
+  about: "tray",
+  summary: "Every instrument, every screw and every length of every plate lies in a tray.",
+  why: "A part in no tray is on no count sheet and no pull list. It may be right, so it is only told.",
+  fix: "Put the part into a slot, or take it out of the library.",
+  source: "common practice",
+  *check({ catalogue }) {
+    const slots = [...catalogue.trays.values()].flatMap((tray) => tray.slots);
+    const held = new Set(slots.map((slot) => (slot.holds === "instrument" ? slot.instrument : slot.holds === "rack" ? slot.screw : `${slot.plate} ${slot.holes}`)));
+    for (const { id, file, name } of [...catalogue.instruments.values(), ...catalogue.screws.values()]) {
+      if (!held.has(id)) yield { file, path: ["name"], message: `Missing from every tray: ${name}` };
+    }
+    for (const plate of catalogue.plates.values()) {
+      const drawn = "mirror_of" in plate ? catalogue.plates.get(plate.mirror_of) : plate;
+      const lengths = drawn && "variants" in drawn ? drawn.variants.map(({ holes }) => holes) : [];
+      const absent = lengths.filter((holes) => !held.has(`${plate.id} ${holes}`));
+      if (absent.length > 0) yield { file: plate.file, path: ["name"], message: `Missing from every tray: ${plate.name} with ${absent.join(", ")} holes` };
+    }
+  },
+  examples: [
+    { title: "every part in a slot", passes: true, shows: "Countersink 3.5 lies in a slot of its own.", edits: [] },
+    { title: "a part in no slot", passes: false, shows: "The slot that held the sleeve holds the countersink: the sleeve lies in no tray.", edits: [{ file: "tray/small", path: ["slots", 0, "instrument"], value: "countersink-35" }] },
+  ],
+};
