@@ -7,7 +7,7 @@ import { fingerprinted } from "./fingerprint.ts";
 import { portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { lengthEntries } from "./length-entries.ts";
-import { spoken } from "./spoken.ts";
+import { capital, spoken } from "./spoken.ts";
 
 function columnOf(composing: Composing, screw: string): LengthView["columns"][number] {
   const { catalogue, derived } = composing;
@@ -19,7 +19,7 @@ function columnOf(composing: Composing, screw: string): LengthView["columns"][nu
   const gauge = spoken(known(catalogue.instruments, table.gauge));
   const add = table.add === 0 ? "reading" : `reading + ${wholeMm(table.add)}`;
   const cited = known(catalogue.documents, policy.source.document);
-  const words = `Read on ${gauge}: ${add}, up to the next length, less than ${wholeMm(policy.overshoot_below)} over. ${cited.title}, ${policy.source.section}.`;
+  const words = `${capital(gauge)}: ${add}, then up, less than ${wholeMm(policy.overshoot_below)} over. ${cited.title}, ${policy.source.section}.`;
   return { screw, called, policy: words, entries: lengthEntries(table) };
 }
 
@@ -47,7 +47,7 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
   const tables = screws.flatMap(({ id }) => derived.lengthTables.get(id) ?? []);
   const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) => (policy ? [policy.source.document] : []));
   const facts = {
-    id: `${system}-lengths`, system, title: `${name}: from gauge reading to the rack`,
+    id: `${system}-lengths`, system, title: `${name}: reading to next length`,
     lead: "Find the reading under the screw. Beside it stands the next length in this rack. The surgeon decides the length.",
     cautions: [], origin: file, formats: portrait, trueSize: false,
     ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),

@@ -30,7 +30,7 @@ export const lagColumns: readonly PairingColumn[] = [
 ];
 
 /** Longest picture of a working end, millimetres. */
-const longest = 26;
+const longest = 18;
 
 /** One cell: the working end at true size with noun and number, or the words that say there is none. */
 export function pairingCell(composing: Composing, id: string, chain: Chain, column: PairingColumn): PairingCell {

@@ -13,10 +13,14 @@ import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
 import { typeFloors } from "./type-sizes.ts";
 import { warningBox } from "./warning-box.ts";
 
-/** Millimetres: a row with pictures, all that stands above and below the rows, and one printed line of a box. */
-const rowHeight = 16.5;
-const around = 62;
-const boxLine = 6.4;
+/** Millimetres: a row with pictures, a row whose called-out words take three lines, all that stands above and below the rows,
+ * a printed line of cautions and one of a box. */
+const rowHeight = 18;
+const tallRow = 21;
+const around = 58;
+const cautionLine = 3.4;
+const boxLine = 6.2;
+const narrow = 290;
 
 function rowOf(composing: Composing, id: string, group: ChainGroup, columns: readonly PairingColumn[]): PairingView["rows"][number] {
   const [first] = group.chains;
@@ -34,7 +38,7 @@ function rowOf(composing: Composing, id: string, group: ChainGroup, columns: rea
   };
 }
 
-function boxes(composing: Composing, chains: readonly Chain[], frame: SheetFrame, rows: number): Pick<PairingView, "traps" | "lookAlikes"> {
+function boxes(composing: Composing, chains: readonly Chain[], frame: SheetFrame, rows: PairingView["rows"]): Pick<PairingView, "traps" | "lookAlikes"> {
   const { derived } = composing;
   const zones = new Set(chains.map(({ zone }) => zone));
   const handled = new Set(chains.flatMap(({ screw, links }) => [screw, ...links.flatMap(({ instrument }) => instrument ?? [])]));
@@ -42,8 +46,11 @@ function boxes(composing: Composing, chains: readonly Chain[], frame: SheetFrame
     screwTrapLines(composing, derived.screwTraps.filter((trap) => zones.has(trap.zone))),
     drillTrapLines(composing, derived.drillTraps.filter((trap) => handled.has(trap.through))),
   );
-  const left = frame.format.height - around - rows * rowHeight;
-  const room = { lines: Math.max(2, Math.floor(left / boxLine)), width: frame.format.width / 2 - 16, size: typeFloors("pairing").body };
+  const { width, height } = frame.format;
+  const tall = (phrase: string): boolean => phrase !== "" && width < narrow;
+  const taken = rows.reduce((sum, { phrase }) => sum + (tall(phrase) ? tallRow : rowHeight), around + Math.ceil(frame.cautions.length / 2) * cautionLine);
+  const left = height - taken;
+  const room = { lines: Math.max(2, Math.floor(left / boxLine)), width: width / 2 - 16, size: typeFloors("pairing").body };
   return {
     traps: warningBox("Goes in, and is wrong.", traps, room),
     lookAlikes: warningBox("Looks alike.", lookAlikeLines(composing, pairsWithin(derived.lookAlikes, (id) => handled.has(id))), room),
@@ -66,7 +73,7 @@ function sheets(composing: Composing, system: string, part: Part): readonly Pair
   return frames(composing, facts).map((frame) =>
     fingerprinted<PairingView>({
       ...frame, kind: "pairing", columns: ["called out", "hole", ...part.columns.map(({ title }) => title)], rows,
-      ...boxes(composing, part.chains, frame, rows.length),
+      ...boxes(composing, part.chains, frame, rows),
     }),
   );
 }

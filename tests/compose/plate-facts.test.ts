@@ -1,0 +1,35 @@
+import { describe, expect, test } from "vitest";
+import { labelSpan, orientationLines, plateTitle, sideWords } from "../../lib/compose/plate-facts.ts";
+import { minnow } from "./minnow.ts";
+
+const [bar] = minnow.derived.plates;
+if (bar === undefined) throw new Error("The fixture has a plate");
+
+describe("plate facts", () => {
+  test.each([
+    [["S1", "S2", "S3"], "S1–S3"],
+    [["S1", "S2"], "S1, S2"],
+    [["H1", "H2", "H3", "S1", "S3"], "H1–H3, S1, S3"],
+    [["S9", "S10", "S11"], "S9–S11"],
+    [[], ""],
+  ])("span the labels %j as %s", (labels, words) => {
+    expect(labelSpan(labels)).toBe(words);
+  });
+
+  test.each([
+    ["left", "LEFT"],
+    ["right", "RIGHT"],
+    ["none", "No side"],
+  ] as const)("say side %s as %s", (side, words) => {
+    expect(sideWords(side)).toBe(words);
+  });
+
+  test("give a title the side and the holes where the name lacks them", () => {
+    expect(plateTitle({ ...bar, name: "Lower fibula plate", side: "left", holesInRow: 5 })).toBe("Lower fibula plate, left, 5 holes");
+    expect(plateTitle({ ...bar, name: "Left lower fibula plate, 5 holes", side: "left", holesInRow: 5 })).toBe("Left lower fibula plate, 5 holes");
+  });
+
+  test("say which way the plate lies from its own cue", () => {
+    expect(orientationLines(minnow.catalogue, bar)).toEqual(["Towards the body: the narrow end, at the left of the picture.", "The etched face lies up."]);
+  });
+});
