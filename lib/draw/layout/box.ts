@@ -14,9 +14,9 @@ export function grown(box: Box, margin: number): Box {
   return { x0: box.x0 - margin, y0: box.y0 - margin, x1: box.x1 + margin, y1: box.y1 + margin };
 }
 
-/** Whether two boxes share area (touching edges do not count). */
-export function overlaps(a: Box, b: Box): boolean {
-  return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
+/** Whether two boxes share area (touching edges do not count), or with `clear` come nearer than that to one another. */
+export function overlaps(a: Box, b: Box, clear = 0): boolean {
+  return a.x0 - clear < b.x1 && b.x0 < a.x1 + clear && a.y0 - clear < b.y1 && b.y0 < a.y1 + clear;
 }
 
 /** Whether `inner` lies wholly in `outer`. */

@@ -8,7 +8,7 @@ export type Choice = {
 
 type Option = { readonly item: number; readonly option: number; readonly cost: number };
 
-const rounds = 600;
+const rounds = 300;
 const rest = 6;
 const clashCost = 1000;
 

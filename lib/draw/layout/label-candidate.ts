@@ -4,10 +4,9 @@ import type { Stretch } from "./stretch.ts";
 /** A hole that wants its label: its box and the label's width in figure millimetres. */
 export type LabelWish = { readonly key: string; readonly target: Box; readonly width: number };
 
-/** Where labels may stand: the free area, boxes to keep out of, the plate's outline and the height of a line of text. */
+/** Where labels may stand: the free area, the plate's outline and the height of a line of text. */
 export type LabelSpace = {
   readonly area: Box;
-  readonly keepOut: readonly Box[];
   readonly outline: readonly Spot[];
   readonly height: number;
 };

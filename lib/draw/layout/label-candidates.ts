@@ -1,4 +1,4 @@
-import { around, type Box, boxAround, gapBetween, grown, holds, middle, overlaps, type Spot } from "./box.ts";
+import { type Box, boxAround, gapBetween, grown, holds, middle, overlaps, type Spot } from "./box.ts";
 import { type LabelCandidate, type LabelSpace, type LabelWish, labelClear, labelReach } from "./label-candidate.ts";
 import { leadersBetween } from "./label-leader.ts";
 import { labelSpots } from "./label-spots.ts";
@@ -11,25 +11,19 @@ const clear = 0.2;
 const nearEnough = 1.1;
 const tellsApart = 1.4;
 
-type Edge = { readonly stretch: Stretch; readonly box: Box };
-/** The plate's edge piece by piece, each with its box. */
-export type PlateEdge = readonly Edge[];
+/** The plate's edge piece by piece. */
+export type PlateEdge = readonly Stretch[];
 
 /** Cuts an outline into its pieces. */
 export function plateEdge(outline: readonly Spot[]): PlateEdge {
-  return outline.map((from, at) => {
-    const to = outline[(at + 1) % outline.length] ?? from;
-    return { stretch: [from, to], box: around([boxAround(from, 0, 0), boxAround(to, 0, 0)]) };
-  });
+  return outline.map((from, at) => [from, outline[(at + 1) % outline.length] ?? from]);
 }
-
-const touch = (a: Box, b: Box): boolean => a.x0 <= b.x1 && b.x0 <= a.x1 && a.y0 <= b.y1 && b.y0 <= a.y1;
 
 /** What a place costs: length of leader, crossing the plate's edge, lying on the plate, standing off centre, standing above. */
 function costOf(box: Box, wish: LabelWish, space: LabelSpace, edge: PlateEdge, leader: number): number {
   const [cx, cy] = middle(wish.target);
   const [x, y] = middle(box);
-  const crosses = edge.some((piece) => touch(piece.box, box) && stretchMeetsBox(piece.stretch, box));
+  const crosses = edge.some((piece) => stretchMeetsBox(piece, box));
   return (
     (leader > 0 ? 1 + leader * 0.3 : 0) +
     (crosses ? 9 : within(space.outline, [x, y]) ? 3 : 0) +
@@ -40,8 +34,9 @@ function costOf(box: Box, wish: LabelWish, space: LabelSpace, edge: PlateEdge, l
 }
 
 function extentOf(box: Box, leader?: Stretch): Box {
-  const boxes = leader ? [box, boxAround(leader[0], 0, 0), boxAround(leader[1], 0, 0)] : [box];
-  return grown(around(boxes), labelClear);
+  const [[ax, ay], [bx, by]] = leader ?? [middle(box), middle(box)];
+  const all = { x0: Math.min(box.x0, ax, bx), y0: Math.min(box.y0, ay, by), x1: Math.max(box.x1, ax, bx), y1: Math.max(box.y1, ay, by) };
+  return grown(all, labelClear);
 }
 
 /** Every admissible place of one label among the holes, cheapest first; none overlaps a hole or leaves the area. */
@@ -53,19 +48,13 @@ export function labelCandidates(wish: LabelWish, others: readonly Box[], space: 
     const box = boxAround(spot, wish.width, space.height);
     if (!holds(space.area, box) || gapBetween(middleBox, box) > labelReach) continue;
     if (overlaps(box, wish.target)) continue;
-    const roomy = grown(box, clear);
-    if (near.some((other) => overlaps(roomy, other)) || space.keepOut.some((other) => overlaps(roomy, other))) continue;
+    if (near.some((other) => overlaps(box, other, clear))) continue;
     const own = gapBetween(box, wish.target);
-    const nearest = Math.min(Infinity, ...near.map((other) => gapBetween(box, other)));
-    if (own <= nearEnough && nearest >= own + tellsApart) {
+    if (own <= nearEnough && near.every((other) => gapBetween(box, other) >= own + tellsApart)) {
       found.push({ box, cost: costOf(box, wish, space, edge, 0), extent: extentOf(box) });
       continue;
     }
-    const free = leadersBetween(wish.target, box).find(
-      ({ leader }) =>
-        !near.some((other) => stretchMeetsStadium(leader, other, clear)) &&
-        !space.keepOut.some((other) => stretchMeetsBox(leader, grown(other, clear))),
-    );
+    const free = leadersBetween(wish.target, box).find(({ leader }) => !near.some((other) => stretchMeetsStadium(leader, other, clear)));
     if (free === undefined) continue;
     const { leader, bar } = free;
     const length = Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]);

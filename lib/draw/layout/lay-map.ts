@@ -47,7 +47,7 @@ function layAt(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<s
   const wishes: LabelWish[] = [...boxes].map(([key, target]) => ({ key, target, width: type.widths.get(key) ?? 0 }));
   if (hooks) wishes.push({ key: hooksKey, target: hooks, width: type.widths.get(hooksKey) ?? 0 });
   const outline = outlinePoints(plate.outline).map((point): Spot => fitted.project(point));
-  const labels = placeLabels(wishes, { area, keepOut: [], outline, height: type.height });
+  const labels = placeLabels(wishes, { area, outline, height: type.height });
   return labels && { fitted, boxes, hooks, labels };
 }
 

@@ -22,8 +22,16 @@ export function stretchesMeet(a: Stretch, b: Stretch): boolean {
   );
 }
 
+/** Whether a line's own box lies wholly beside another box grown by `clear`. */
+const beside = (a: Spot, b: Spot, box: Box, clear: number): boolean =>
+  Math.max(a[0], b[0]) < box.x0 - clear ||
+  Math.min(a[0], b[0]) > box.x1 + clear ||
+  Math.max(a[1], b[1]) < box.y0 - clear ||
+  Math.min(a[1], b[1]) > box.y1 + clear;
+
 /** Whether a line has any point inside a box or on its edge. */
 export function stretchMeetsBox([from, to]: Stretch, box: Box): boolean {
+  if (beside(from, to, box, 0)) return false;
   let start = 0;
   let end = 1;
   const along: readonly Spot[] = [
@@ -65,6 +73,7 @@ const toPoint = ([[ax, ay], [bx, by]]: Stretch, [x, y]: Spot): number => {
 
 /** Whether a line comes nearer than `clear` to the stadium (a circle where as long as wide) that fills a box. */
 export function stretchMeetsStadium(stretch: Stretch, box: Box, clear: number): boolean {
+  if (beside(stretch[0], stretch[1], box, clear)) return false;
   const r = Math.min(box.x1 - box.x0, box.y1 - box.y0) / 2;
   const core: Stretch = [[box.x0 + r, box.y0 + r], [box.x1 - r, box.y1 - r]];
   if (stretchesMeet(stretch, core)) return true;

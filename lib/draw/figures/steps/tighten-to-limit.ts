@@ -19,7 +19,7 @@ export const tightenToLimit: StepDrawing = (pen, scene) => {
   if (parts.handle) drawTool(pen, near, toolShape(near, parts.handle), grip);
   drawScrew(pen, near, near.plate.from - 7, top);
   signalMark(pen, [joint + 4, 3.1]);
-  turnArrow(pen, [width - 4.8, near.axis], height * 0.3);
+  turnArrow(pen, [width - 4.8, near.axis], height * 0.26);
   const { limiter } = parts;
   if (limiter?.kind === "torque-limiter") pen.words([joint + 8.4, 4.5], `${nm(limiter.torque)} N·m`, { size: "body", weight: 700 });
 };
