@@ -17,7 +17,7 @@ export const tightenToLimit: StepDrawing = (pen, scene) => {
   if (parts.driver) drawTool(pen, near, toolShape(near, parts.driver), top - 1.2, joint + 0.4);
   if (parts.limiter) drawTool(pen, near, toolShape(near, parts.limiter), joint, grip + 0.4);
   if (parts.handle) drawTool(pen, near, toolShape(near, parts.handle), grip);
-  drawScrew(pen, near, near.plate.from - 7, top);
+  drawScrew(pen, near, Math.max(0.6, near.plate.from - 7), top);
   signalMark(pen, [joint + 4, 3.1]);
   turnArrow(pen, [width - 4.8, near.axis], height * 0.26);
   const { limiter } = parts;
