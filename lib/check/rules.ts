@@ -1,20 +1,35 @@
 import type { Rule } from "../model/rule.ts";
+import { caseNamesNoPerson } from "./rules/case-names-no-person.ts";
+import { caseSheetExpires } from "./rules/case-sheet-expires.ts";
 import { chainHasOneCandidate } from "./rules/chain-has-one-candidate.ts";
 import { drillReachesTheLongestScrew } from "./rules/drill-reaches-the-longest-screw.ts";
 import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
+import { everyHoleIsLabelledOnce } from "./rules/every-hole-is-labelled-once.ts";
 import { finalPassCoversEveryLockingScrew } from "./rules/final-pass-covers-every-locking-screw.ts";
 import { gaugeReadsTheWholeRack } from "./rules/gauge-reads-the-whole-rack.ts";
 import { glidingHoleComesFirst } from "./rules/gliding-hole-comes-first.ts";
 import { guideEndIsNamed } from "./rules/guide-end-is-named.ts";
+import { holePartIsNamed } from "./rules/hole-part-is-named.ts";
 import { hooksAreCheckedFirst } from "./rules/hooks-are-checked-first.ts";
+import { identityStandsOnEverySheet } from "./rules/identity-stands-on-every-sheet.ts";
 import { lastTurnsAreByHand } from "./rules/last-turns-are-by-hand.ts";
 import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
+import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
+import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { partLiesInATray } from "./rules/part-lies-in-a-tray.ts";
 import { permittedScrewFitsItsHole } from "./rules/permitted-screw-fits-its-hole.ts";
 import { pilotSuitsTheCore } from "./rules/pilot-suits-the-core.ts";
 import { plainScrewsComeBeforeLocking } from "./rules/plain-screws-come-before-locking.ts";
+import { planHasItsChain } from "./rules/plan-has-its-chain.ts";
+import { plateSideMatchesTheCase } from "./rules/plate-side-matches-the-case.ts";
+import { requiredCautionsArePrinted } from "./rules/required-cautions-are-printed.ts";
 import { screwHasOnePilotDrill } from "./rules/screw-has-one-pilot-drill.ts";
 import { screwThatCutsNoThreadHasATap } from "./rules/screw-that-cuts-no-thread-has-a-tap.ts";
+import { sheetDefers } from "./rules/sheet-defers.ts";
+import { sheetFitsOnePage } from "./rules/sheet-fits-one-page.ts";
+import { sideStandsInWords } from "./rules/side-stands-in-words.ts";
+import { siteHoldsTheCase } from "./rules/site-holds-the-case.ts";
+import { sizeHasItsNoun } from "./rules/size-has-its-noun.ts";
 import { sleeveGuidesTheDrill } from "./rules/sleeve-guides-the-drill.ts";
 import { sleeveIsOutBeforeMeasuring } from "./rules/sleeve-is-out-before-measuring.ts";
 import { sleeveIsTurnedInSquare } from "./rules/sleeve-is-turned-in-square.ts";
@@ -25,22 +40,37 @@ import { trayTotalAddsUp } from "./rules/tray-total-adds-up.ts";
 
 /** Every rule, one a file in rules/, in the order of their names. */
 export const rules: readonly Rule[] = [
+  caseNamesNoPerson,
+  caseSheetExpires,
   chainHasOneCandidate,
   drillReachesTheLongestScrew,
   driverJoinsItsHandle,
+  everyHoleIsLabelledOnce,
   finalPassCoversEveryLockingScrew,
   gaugeReadsTheWholeRack,
   glidingHoleComesFirst,
   guideEndIsNamed,
+  holePartIsNamed,
   hooksAreCheckedFirst,
+  identityStandsOnEverySheet,
   lastTurnsAreByHand,
   limiterBelongsToTheScrew,
+  noClaimIsMade,
+  orientationIsShown,
   partLiesInATray,
   permittedScrewFitsItsHole,
   pilotSuitsTheCore,
   plainScrewsComeBeforeLocking,
+  planHasItsChain,
+  plateSideMatchesTheCase,
+  requiredCautionsArePrinted,
   screwHasOnePilotDrill,
   screwThatCutsNoThreadHasATap,
+  sheetDefers,
+  sheetFitsOnePage,
+  sideStandsInWords,
+  siteHoldsTheCase,
+  sizeHasItsNoun,
   sleeveGuidesTheDrill,
   sleeveIsOutBeforeMeasuring,
   sleeveIsTurnedInSquare,
