@@ -64,7 +64,7 @@ function legendOf({ pictures }: Composing, id: string, { holes }: LaidPlate): Pl
 function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: { width: number; height: number }): number {
   const { body } = typeFloors("plate-map");
   const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 60, body), 0), 0);
-  const taken = 41 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 2.9);
+  const taken = 36 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 2.9);
   return Math.max(28, page.height - 2 * edge - taken);
 }
 
@@ -85,7 +85,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     const boxLines = Math.max(3, Math.floor(((1 + table.length) * 2.9) / 4.9));
     const map = pictures.plateMap(`${id}-map`, plate, { width, height: mapHeight(bands, boxLines, table.length, frame.format) });
     return fingerprinted<PlateMapView>({
-      ...frame, kind: "plate-map", sideWords: sideWords(plate.side), map, scaleWords: map.scaleWords ?? "not to scale",
+      ...frame, kind: "plate-map", sideWords: sideWords(plate.side), map, scaleWords: `${capital(map.scaleWords ?? "not to scale")}.`,
       orientation: orientationLines(catalogue, plate), legend: legendOf(composing, id, plate), bands,
       traps: warningBox("Goes in, and is wrong.", traps, { lines: boxLines, width: width - 104, size: typeFloors("plate-map").body }),
       table,
