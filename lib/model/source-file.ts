@@ -9,6 +9,8 @@ export type SourceFile = {
   readonly id: string;
   readonly system: string;
   readonly data: unknown;
+  /** True when reading refused the text: the id exists, its facts do not, so `data` is undefined. */
+  readonly refused?: boolean;
 };
 
 /** Turns findings' paths into line, column and source frame. */

@@ -1,0 +1,17 @@
+import type { LocatedFinding } from "../model/finding.ts";
+import { closingLine, countsOf } from "./closing-line.ts";
+import { inOrder } from "./report-text.ts";
+
+/** All findings in order as JSON; `format` counts up when the shape changes. Files are relative to `library`. */
+export function reportJson(findings: readonly LocatedFinding[], library: string): string {
+  const report = {
+    format: 1,
+    library,
+    counts: countsOf(findings),
+    closing: closingLine(findings),
+    findings: inOrder(findings).map(({ place, line, column, severity, rule, message, why, fix, frame }) => ({
+      file: place.file, line, column, path: place.path, severity, rule, message, why, fix, frame,
+    })),
+  };
+  return `${JSON.stringify(report, null, 2)}\n`;
+}

@@ -1,0 +1,33 @@
+import pc from "picocolors";
+import type { LocatedFinding, Severity } from "../model/finding.ts";
+import { closingLine } from "./closing-line.ts";
+
+/** How a report is printed: `library` is the folder as the user named it and stands before each file. */
+export type TextOptions = { readonly library: string; readonly colour: boolean };
+
+const before = (a: string | number, b: string | number): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Findings by file, line, column, rule and message. */
+export function inOrder(findings: readonly LocatedFinding[]): LocatedFinding[] {
+  return [...findings].sort((a, b) =>
+    before(a.place.file, b.place.file) || before(a.line, b.line) || before(a.column, b.column) || before(a.rule, b.rule) || before(a.message, b.message));
+}
+
+/** One finding: place, severity, what, rule; the line; why; what to do. */
+export function findingText(finding: LocatedFinding, { library, colour }: TextOptions): string {
+  const paint = pc.createColors(colour);
+  const severities: Readonly<Record<Severity, string>> = { stop: paint.red("STOP"), sign: paint.yellow("SIGN"), note: paint.cyan("NOTE") };
+  const { place, line, column, severity, message, rule, frame, why, fix } = finding;
+  const file = [library, place.file].filter(Boolean).join("/");
+  return [
+    `${paint.bold(`${file}:${line}:${column}`)}  ${severities[severity]}  ${message}  ${paint.dim(`(${rule})`)}`,
+    ...frame,
+    `  ${paint.dim("why")}  ${why}`,
+    `  ${paint.dim("fix")}  ${fix}`,
+  ].join("\n");
+}
+
+/** All findings in order and the closing line; ends with a line feed. */
+export function reportText(findings: readonly LocatedFinding[], options: TextOptions): string {
+  return `${[...inOrder(findings).map((finding) => findingText(finding, options)), closingLine(findings)].join("\n\n")}\n`;
+}

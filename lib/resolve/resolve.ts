@@ -1,0 +1,89 @@
+import { distance } from "fastest-levenshtein";
+import type { Catalogue } from "../model/catalogue.ts";
+import { type Defined, type DefinitionKind, type DefinitionOf, type Definitions, definitions as kinds } from "../model/definition.ts";
+import type { Finding } from "../model/finding.ts";
+import type { Plate } from "../model/plate.ts";
+import type { Case } from "../model/site.ts";
+import type { Tray } from "../model/tray.ts";
+import { caseFaults, type PlateFault, plateFaults, trayFaults } from "./plate-faults.ts";
+import { type Reference, references, type Target, targets } from "./references.ts";
+import { resolvingRules } from "./resolving-rules.ts";
+
+const kindNames = Object.keys(kinds) as DefinitionKind[];
+type Entry = { readonly kind: DefinitionKind; readonly facts: Defined<DefinitionOf<DefinitionKind>> };
+
+function entries(definitions: Definitions): Entry[] {
+  return kindNames.flatMap((kind) => [...definitions[kind].values()].map((facts) => ({ kind, facts })));
+}
+
+function finding(file: string, { rule, path, message, fix }: PlateFault): Finding {
+  const told = resolvingRules[rule];
+  return { rule: told.id, severity: told.severity, message, why: told.why, fix: fix ?? told.fix, place: { file, path } };
+}
+
+function unknown({ path, target, id }: Reference, known: readonly string[]): PlateFault {
+  const [near] = known.map((name) => ({ name, far: distance(id, name) })).sort((a, b) => a.far - b.far);
+  const meant = near && near.far <= Math.max(2, Math.floor(id.length / 3)) ? `Did you mean "${near.name}"? ` : "";
+  const listed = known.slice(0, 12).join(", ") + (known.length > 12 ? `, and ${known.length - 12} more` : "");
+  return { rule: "exists", path, message: `Unknown ${target} "${id}"`, fix: `${meant}Known: ${listed || "none"}.` };
+}
+
+function own(definitions: Definitions, { kind, facts }: Entry): PlateFault[] {
+  if (kind === "plate") return plateFaults(definitions, facts as Defined<Plate>);
+  if (kind === "tray") return trayFaults(definitions, facts as Defined<Tray>);
+  return kind === "case" ? caseFaults(definitions, facts as Defined<Case>) : [];
+}
+
+/** Which of a definition's references lead nowhere; one to a refused definition is not told again. */
+function broken(definitions: Definitions, { kind, facts }: Entry): { readonly untold: boolean; readonly faults: PlateFault[] } {
+  const lists = new Map<Target, readonly string[]>();
+  const list = (target: Target): readonly string[] => {
+    const known = lists.get(target) ?? targets(definitions, target);
+    lists.set(target, known);
+    return known;
+  };
+  const lost = references(kind, facts).filter(({ target, id }) => !list(target).includes(id));
+  const refused = ({ target, id }: Reference): boolean => {
+    if (target === "plate family") return [...definitions.refused].some((name) => name.startsWith("plate/"));
+    const owner = target === "head thread" || target === "drive" || target === "coupling" ? "interfaces/interfaces" : `${target}/${id}`;
+    return definitions.refused.has(owner);
+  };
+  return { untold: lost.some(refused), faults: lost.filter((one) => !refused(one)).map((one) => unknown(one, list(one.target))) };
+}
+
+/** The definitions that hold together when the bad ones, and all that name them, are left out. */
+function closed(definitions: Definitions, bad: ReadonlySet<string>): Definitions {
+  const maps = Object.fromEntries(kindNames.map((kind) => [kind, new Map([...(definitions[kind] as ReadonlyMap<string, unknown>)].filter(([id]) => !bad.has(`${kind}/${id}`)))]));
+  const left = { ...maps, refused: definitions.refused } as unknown as Definitions;
+  const lost = entries(left).filter((entry) => references(entry.kind, entry.facts).some(({ target, id }) => !targets(left, target).includes(id)));
+  return lost.length === 0 ? left : closed(left, new Set(lost.map(({ kind, facts }) => `${kind}/${facts.id}`)));
+}
+
+function catalogueOf(definitions: Definitions): Catalogue | undefined {
+  const [publisher] = definitions.publisher.values();
+  const [interfaces] = definitions.interfaces.values();
+  if (!publisher || !interfaces) return undefined;
+  const { system, document, caution, recipe, term, site, case: plans, zone, opening, screw, instrument, plate, tray, procedure } = definitions;
+  return {
+    publisher, interfaces, systems: system, documents: document, cautions: caution, recipes: recipe, terms: term, sites: site, cases: plans,
+    zones: zone, openings: opening, screws: screw, instruments: instrument, plates: plate, trays: tray, procedures: procedure,
+  };
+}
+
+/** Joins definitions by their ids. The catalogue holds only what holds together, each map in id order; it is absent without publisher or registry. */
+export function resolve(definitions: Definitions): { catalogue?: Catalogue; findings: Finding[] } {
+  const findings: Finding[] = [];
+  const bad = new Set<string>();
+  for (const kind of ["publisher", "interfaces"] as const) {
+    const isThere = definitions[kind].size > 0 || definitions.refused.has(`${kind}/${kind}`);
+    if (!isThere) findings.push(finding(kinds[kind].folder, { rule: "single", path: [], message: `Missing file "${kinds[kind].folder}"` }));
+  }
+  for (const entry of entries(definitions)) {
+    const { untold, faults } = broken(definitions, entry);
+    const all = [...faults, ...own(definitions, entry)];
+    findings.push(...all.map((fault) => finding(entry.facts.file, fault)));
+    if (untold || all.length > 0) bad.add(`${entry.kind}/${entry.facts.id}`);
+  }
+  const catalogue = catalogueOf(closed(definitions, bad));
+  return { ...(catalogue ? { catalogue } : {}), findings };
+}
