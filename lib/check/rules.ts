@@ -14,6 +14,7 @@ import { hooksAreCheckedFirst } from "./rules/hooks-are-checked-first.ts";
 import { identityStandsOnEverySheet } from "./rules/identity-stands-on-every-sheet.ts";
 import { lastTurnsAreByHand } from "./rules/last-turns-are-by-hand.ts";
 import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
+import { marksAreReadWithTheirSleeve } from "./rules/marks-are-read-with-their-sleeve.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { partLiesInATray } from "./rules/part-lies-in-a-tray.ts";
@@ -55,6 +56,7 @@ export const rules: readonly Rule[] = [
   identityStandsOnEverySheet,
   lastTurnsAreByHand,
   limiterBelongsToTheScrew,
+  marksAreReadWithTheirSleeve,
   noClaimIsMade,
   orientationIsShown,
   partLiesInATray,

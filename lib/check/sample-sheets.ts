@@ -1,5 +1,5 @@
 import type { Figure } from "../model/figure.ts";
-import type { CaseView, PairingView, PlateMapView, SheetFrame, StepView } from "../model/sheet.ts";
+import type { CaseView, CautionView, PairingView, PlateMapView, SheetFrame, StepView } from "../model/sheet.ts";
 
 const figure = (svg: string): Figure => ({ id: "sample", svg, title: "sample", description: "sample", width: 100, height: 40 });
 
@@ -14,6 +14,10 @@ const frame: SheetFrame = {
   },
   cautions: [], origin: "sample.yaml",
 };
+
+/** So many cautions, each of its own. */
+export const sampleCautions = (amount: number): readonly CautionView[] =>
+  Array.from({ length: amount }, (_, index) => ({ id: `caution-${index + 1}`, signal: "CAUTION", text: "Make the last turns by hand." }));
 
 /** A step of a sample step card. */
 export const sampleStep: StepView["steps"][number] = {
@@ -50,6 +54,9 @@ export const samplePlateMap = (change: Partial<PlateMapView> = {}): PlateMapView
   orientation: ["Towards the body: the narrow end, at the right of the picture.", "The etched face lies up."],
   legend: [], bands: [], traps: { title: "", lines: [] }, table: [], ...change,
 });
+
+/** A row of a case sheet for one hole. */
+export const sampleRow = (hole: string): CaseView["rows"][number] => ({ order: "1", hole, called: "Screw 3.5 locking", technique: "locking", hand: "sleeve 3.5", lengths: "surgeon decides" });
 
 /** A case sheet, changed where an example needs it. */
 export const sampleCase = (change: Partial<CaseView> = {}): CaseView => ({

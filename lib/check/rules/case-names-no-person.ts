@@ -44,6 +44,8 @@ export const caseNamesNoPerson: Rule = {
     { title: "initials and a date", passes: false, shows: "J.S. 04/07/61.", edits: [{ file: "case/case-a", path: ["note"], value: "J.S. 04/07/61" }] },
     { title: "a long number", passes: false, shows: "Record 943 476 5919.", edits: [{ file: "case/case-a", path: ["note"], value: "Record 943 476 5919." }] },
     { title: "five digits", passes: true, shows: "Shelf 12345 is a place, not a person.", edits: [{ file: "case/case-a", path: ["note"], value: "Fetch from shelf 12345." }] },
+    { title: "six digits", passes: false, shows: "Number 123456 may be a record.", edits: [{ file: "case/case-a", path: ["note"], value: "Number 123456." }] },
+    { title: "the days of the case itself", passes: true, shows: "Prepared 2026-10-01, as the file states anyway.", edits: [{ file: "case/case-a", path: ["note"], value: "Prepared 2026-10-01." }] },
     { title: "an age", passes: false, shows: "Aged 72.", edits: [{ file: "case/case-a", path: ["note"], value: "Thin bone, aged 72." }] },
     { title: "a title with a name", passes: false, shows: "Dr Example.", edits: [{ file: "case/case-a", path: ["note"], value: "As Dr Example asks." }] },
   ],

@@ -43,6 +43,6 @@ export const chainHasOneCandidate: Rule = {
   examples: [
     { title: "one instrument in each place", passes: true, shows: "Locking 3.5 in threaded part 3.5: sleeve 3.5, drill 2.7, driver 20, limiter 1.6 N·m.", edits: [] },
     { title: "no sleeve with the hole's thread and bore", passes: false, shows: "Sleeve 3.5 with bore 3.3: no sleeve guides drill 2.7.", edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 3.3 }] },
-    { title: "two drills of one diameter", passes: false, shows: "The gliding drill 2.7 is called a pilot drill: two drills 2.7 fit locking 3.5.", edits: [{ file: "instrument/drill-27-gliding", path: ["use"], value: "pilot" }] },
+    { title: "two drills of one diameter", passes: false, shows: "The gliding drill 2.7 is called a pilot drill and reaches as far: two drills 2.7 fit locking 3.5.", edits: [{ file: "instrument/drill-27-gliding", path: ["use"], value: "pilot" }, { file: "instrument/drill-27-gliding", path: ["reach"], value: 112 }] },
   ],
 };

@@ -1,4 +1,17 @@
-import type { Rule } from "../../model/rule.ts";
+import type { Rule, RuleInput } from "../../model/rule.ts";
+import { mappedPlate } from "../mapped-plate.ts";
+import { sampleCase, sampleRow } from "../sample-sheets.ts";
+
+function* unnamed({ derived, sheets = [] }: RuleInput) {
+  for (const sheet of sheets) {
+    if (sheet.kind !== "case") continue;
+    const plate = mappedPlate(sheet.map, derived.plates);
+    for (const { hole } of sheet.rows) {
+      const combined = plate?.holes.some(({ label, kind }) => kind === "combined" && hole.split(" ")[0] === label);
+      if (combined && !/(threaded|plain) part/.test(hole)) yield { file: sheet.origin, path: [], message: `Expected threaded part or plain part beside hole ${hole} on ${sheet.id}` };
+    }
+  }
+}
 
 /** Each planned hole exists on the plate, and the plan says which part of it the screw goes through, once. */
 export const holePartIsNamed: Rule = {
@@ -9,7 +22,9 @@ export const holePartIsNamed: Rule = {
   why: "A combined opening takes a locking screw in its threaded part or a plain-head screw in its plain part. The wrong part holds neither.",
   fix: "Name a hole of this plate and one of its own parts, and plan each hole once.",
   source: "common practice",
-  *check({ catalogue, derived }) {
+  *check(input) {
+    yield* unnamed(input);
+    const { catalogue, derived } = input;
     for (const { file, plan, plate, holes } of catalogue.cases.values()) {
       const laid = derived.plates.find((one) => one.plate === plate && one.holesInRow === holes);
       if (laid === undefined) {
@@ -30,5 +45,7 @@ export const holePartIsNamed: Rule = {
     { title: "a part the hole does not have", passes: false, shows: "S1 has the parts threaded 3.5 and oblong 3.5; the plan says threaded 2.7.", edits: [{ file: "case/case-a", path: ["plan", 0, "zone"], value: "threaded-27" }] },
     { title: "a hole the plate does not have", passes: false, shows: "The plan fills Z9.", edits: [{ file: "case/case-a", path: ["plan", 0, "hole"], value: "Z9" }] },
     { title: "a length the plate does not come in", passes: false, shows: "The plan says 29 holes.", edits: [{ file: "case/case-a", path: ["holes"], value: 29 }] },
+    { title: "a case sheet that does not say which part", passes: false, shows: "S3, a combined opening, with no word of its part.", edits: [], sheets: [sampleCase({ rows: [sampleRow("S3")] })] },
+    { title: "a case sheet that says which part", passes: true, shows: "S3 threaded part.", edits: [], sheets: [sampleCase({ rows: [sampleRow("S3 threaded part")] })] },
   ],
 };

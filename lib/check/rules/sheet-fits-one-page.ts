@@ -1,6 +1,6 @@
 import type { Rule } from "../../model/rule.ts";
 import type { SheetView } from "../../model/sheet.ts";
-import { samplePairing, samplePairingRow, sampleStep, sampleSteps } from "../sample-sheets.ts";
+import { sampleCautions, samplePairing, samplePairingRow, sampleStep, sampleSteps } from "../sample-sheets.ts";
 
 /** The most of each thing that a sheet can carry and still be read at a glance. */
 const limits = { rows: 12, "words in a cell": 7, "cautions at one step": 5, "cautions on a sheet": 9, "words of prose in one paragraph": 90 } as const;
@@ -11,8 +11,9 @@ const most = (counts: readonly number[]): number => Math.max(0, ...counts);
 function amounts(sheet: SheetView): Readonly<Record<keyof typeof limits, number>> {
   const steps = sheet.kind === "steps" ? sheet.steps : [];
   const rows = sheet.kind === "pairing" ? sheet.rows : [];
+  const planned = sheet.kind === "case" ? sheet.rows : [];
   return {
-    rows: Math.max(rows.length, steps.length),
+    rows: rows.length + steps.length + planned.length,
     "words in a cell": most(rows.flatMap(({ cells }) => cells.map(({ noun, number, note }) => words(noun, number, note)))),
     "cautions at one step": most(steps.map(({ cautions }) => cautions.length)),
     "cautions on a sheet": new Set([...sheet.cautions, ...steps.flatMap(({ cautions }) => cautions)].map(({ id }) => id)).size,
@@ -47,6 +48,12 @@ export const sheetFitsOnePage: Rule = {
   examples: [
     { title: "twelve rows", passes: true, shows: "12 rows on one sheet.", edits: [], sheets: [samplePairing(12)] },
     { title: "thirteen rows", passes: false, shows: "13 rows: split the sheet.", edits: [], sheets: [samplePairing(13)] },
+    { title: "twelve steps", passes: true, shows: "12 steps on one card.", edits: [], sheets: [sampleSteps({ steps: Array.from({ length: 12 }, () => sampleStep) })] },
+    { title: "thirteen steps", passes: false, shows: "13 steps: split the card.", edits: [], sheets: [sampleSteps({ steps: Array.from({ length: 13 }, () => sampleStep) })] },
+    { title: "five cautions at one step", passes: true, shows: "5 cautions at one step.", edits: [], sheets: [sampleSteps({ steps: [{ ...sampleStep, cautions: sampleCautions(5) }] })] },
+    { title: "six cautions at one step", passes: false, shows: "6 cautions at one step: nobody reads six.", edits: [], sheets: [sampleSteps({ steps: [{ ...sampleStep, cautions: sampleCautions(6) }] })] },
+    { title: "nine cautions on a sheet", passes: true, shows: "9 cautions on one sheet.", edits: [], sheets: [sampleSteps({ cautions: sampleCautions(9) })] },
+    { title: "ten cautions on a sheet", passes: false, shows: "10 cautions on one sheet.", edits: [], sheets: [sampleSteps({ cautions: sampleCautions(10) })] },
     { title: "seven words in a cell", passes: true, shows: "Drill 2.7 with a note of five words.", edits: [], sheets: [samplePairing(1, { rows: [{ ...samplePairingRow, cells: [{ role: "drill", noun: "drill", number: "2.7", note: "one two three four five" }] }] })] },
     { title: "eight words in a cell", passes: false, shows: "Drill 2.7 with a note of six words.", edits: [], sheets: [samplePairing(1, { rows: [{ ...samplePairingRow, cells: [{ role: "drill", noun: "drill", number: "2.7", note: "one two three four five six" }] }] })] },
     { title: "ninety words in a paragraph", passes: true, shows: "A step of 90 words.", edits: [], sheets: [sampleSteps({ steps: [{ ...sampleStep, say: "word ".repeat(90) }] })] },
