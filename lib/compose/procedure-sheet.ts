@@ -25,16 +25,24 @@ function partsOf(composing: Composing, procedure: string, step: ProcedureStep, c
   return chain === undefined ? own : { ...stepParts(composing, chain, step.verb), ...own };
 }
 
+/** The most locking screws that a plate of the procedure's families takes: one for each hole with a threaded part. */
+function lockable({ catalogue, derived }: Composing, families: readonly string[]): number {
+  const plates = derived.plates.filter(({ plate }) => families.includes(drawnPlate(catalogue, plate).family));
+  return Math.max(0, ...plates.map(({ holes }) => holes.filter(({ zones }) => zones.some(({ kind }) => kind === "threaded")).length));
+}
+
 /** The step card of one procedure: a whole plate's order of work. */
 export function procedureSheets(composing: Composing, procedure: string): readonly StepView[] {
   const { catalogue, pictures } = composing;
   const facts = known(catalogue.procedures, procedure);
   const id = procedure.startsWith(`${facts.system}-`) ? procedure : `${facts.system}-procedure-${procedure}`;
+  const most = lockable(composing, facts.families);
   const steps = facts.steps.map((step, index) => {
     const chain = chainOf(composing, step);
     const frame = pictures.step(`${id}-s${index + 1}`, step.verb, partsOf(composing, procedure, step, chain), catalogue.interfaces, frameSize(facts.steps.length));
     const inHand = chain === undefined ? "" : `${known(catalogue.screws, chain.screw).called}: ${handWords(composing, chain)}`;
-    return stepView(composing, step, index, { frame, inHand });
+    const view = stepView(composing, step, index, { frame, inHand });
+    return step.tally === "locking-screws" ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) } : view;
   });
   const atSteps = new Set(facts.steps.flatMap(({ cautions }) => cautions));
   const about = {
