@@ -1,6 +1,7 @@
 import type { Rule } from "../../model/rule.ts";
+import { works } from "../work.ts";
 
-/** Every instrument, screw and plate variant lies in some tray. */
+/** Every part lies in some tray; what a chain needs is looked for by tray-holds-every-instrument. */
 export const partLiesInATray: Rule = {
   id: "part-lies-in-a-tray",
   severity: "note",
@@ -9,11 +10,13 @@ export const partLiesInATray: Rule = {
   why: "A part in no tray is on no count sheet and no pull list. It may be right, so it is only told.",
   fix: "Put the part into a slot, or take it out of the library.",
   source: "common practice",
-  *check({ catalogue }) {
+  *check(input) {
+    const { catalogue } = input;
+    const needed = new Set(works(input).flatMap(({ screw, chain }) => [screw.id, ...(chain?.links ?? []).map(({ instrument }) => instrument)]));
     const slots = [...catalogue.trays.values()].flatMap((tray) => tray.slots);
     const held = new Set(slots.map((slot) => (slot.holds === "instrument" ? slot.instrument : slot.holds === "rack" ? slot.screw : `${slot.plate} ${slot.holes}`)));
     for (const { id, file, name } of [...catalogue.instruments.values(), ...catalogue.screws.values()]) {
-      if (!held.has(id)) yield { file, path: ["name"], message: `Missing from every tray: ${name}` };
+      if (!held.has(id) && !needed.has(id)) yield { file, path: ["name"], message: `Missing from every tray: ${name}` };
     }
     for (const plate of catalogue.plates.values()) {
       const drawn = "mirror_of" in plate ? catalogue.plates.get(plate.mirror_of) : plate;
@@ -24,6 +27,7 @@ export const partLiesInATray: Rule = {
   },
   examples: [
     { title: "every part in a slot", passes: true, shows: "Countersink 3.5 lies in a slot of its own.", edits: [] },
-    { title: "a part in no slot", passes: false, shows: "The slot that held the sleeve holds the countersink: the sleeve lies in no tray.", edits: [{ file: "tray/small", path: ["slots", 0, "instrument"], value: "countersink-35" }] },
+    { title: "a part in no slot", passes: false, shows: "The slot that held the countersink holds a second sleeve: the countersink lies in no tray.", edits: [{ file: "tray/small", path: ["slots", 12, "instrument"], value: "sleeve-35" }] },
+    { title: "a plate length in no slot", passes: false, shows: "The left plate comes with 3, 5 and 7 holes; the tray has 3 and 5.", edits: [{ file: "plate/lower-fibula-left", path: ["variants", 2], value: { holes: 7, length: 106 } }] },
   ],
 };

@@ -19,12 +19,14 @@ export const trayHoldsEveryInstrument: Rule = {
       ),
     );
     const lies = (system: string, part: string): boolean => held.has(`${system} ${part}`) || held.has(`general ${part}`);
+    const told = new Set<string>();
     for (const { system, screw, chain } of works(input)) {
-      if (!lies(system, screw.id)) yield { file: screw.file, path: ["name"], message: `Missing ${screw.called}: no tray of ${system} has a rack of it` };
-      for (const { instrument } of chain?.links ?? []) {
-        if (instrument === undefined || lies(system, instrument)) continue;
-        const { file, name } = known(catalogue.instruments, instrument);
-        yield { file, path: ["name"], message: `Missing ${name}: ${screw.called} needs it and no tray of ${system} holds it` };
+      const tools = (chain?.links ?? []).flatMap(({ instrument }) => (instrument === undefined ? [] : known(catalogue.instruments, instrument)));
+      for (const part of [screw, ...tools]) {
+        if (lies(system, part.id) || told.has(`${system} ${part.id}`)) continue;
+        told.add(`${system} ${part.id}`);
+        const wanted = part === screw ? "a hole permits it" : `${screw.called} needs it`;
+        yield { file: part.file, path: ["name"], message: `Missing ${part.name}: ${wanted} and no tray of ${system} holds it` };
       }
     }
   },
