@@ -70,6 +70,12 @@ function catalogueOf(definitions: Definitions): Catalogue | undefined {
   };
 }
 
+function systemsWithoutFile(definitions: Definitions): Finding[] {
+  const used = new Set(entries(definitions).filter(({ kind, facts }) => kinds[kind].scope === "system" && facts.system !== "general").map(({ facts }) => facts.system));
+  const lost = [...used].filter((system) => !definitions.system.has(system) && !definitions.refused.has(`system/${system}`));
+  return lost.map((system) => finding(`systems/${system}/system.yaml`, { rule: "single", path: [], message: `Missing file "systems/${system}/system.yaml"`, fix: `Write the file: trayleaf new system ${system}.` }));
+}
+
 /** Joins definitions by their ids. The catalogue holds only what holds together, each map in id order; it is absent without publisher or registry. */
 export function resolve(definitions: Definitions): { catalogue?: Catalogue; findings: Finding[] } {
   const findings: Finding[] = [];
@@ -78,6 +84,7 @@ export function resolve(definitions: Definitions): { catalogue?: Catalogue; find
     const isThere = definitions[kind].size > 0 || definitions.refused.has(`${kind}/${kind}`);
     if (!isThere) findings.push(finding(kinds[kind].folder, { rule: "single", path: [], message: `Missing file "${kinds[kind].folder}"` }));
   }
+  findings.push(...systemsWithoutFile(definitions));
   for (const entry of entries(definitions)) {
     const { untold, faults } = broken(definitions, entry);
     const all = [...faults, ...own(definitions, entry)];

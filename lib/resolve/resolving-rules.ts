@@ -21,7 +21,7 @@ export const resolvingRules = {
     "The chain of instruments would be another hole's.", "Name a zone of the hole's opening.", "Threaded part of a combined opening.", "Threaded part of a wire hole."),
   mirror: rule("mirrored-plate-has-the-other-side", "A mirrored plate is the other side of a drawn plate.",
     "Two plates would claim one side, or a plate without sides would get one.", "Correct side or mirror_of.", "right, mirror of a left plate.", "left, mirror of a left plate."),
-  single: rule("library-has-its-single-files", "A library has one publisher.yaml and one interfaces.yaml.",
+  single: rule("library-has-its-single-files", "A library has one publisher.yaml and one interfaces.yaml, each system one system.yaml.",
     "Every card names who publishes it, and every part shares its threads, drives and couplings.", "Write the file: trayleaf new publisher, trayleaf new interfaces.",
     "content/publisher.yaml is there.", "content/publisher.yaml is missing."),
 } as const satisfies Record<string, ToldRule>;
