@@ -48,7 +48,7 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
   const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) => (policy ? [policy.source.document] : []));
   const facts = {
     id: `${system}-lengths`, system, title: `${name}: reading to next length`,
-    lead: "Find the reading under the screw. Beside it stands the next length in this rack. The surgeon decides the length.",
+    lead: "Find the reading under the screw; beside it stands the next length in this rack. The surgeon decides.",
     cautions: [], origin: file, formats: portrait, trueSize: false,
     ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),
   };

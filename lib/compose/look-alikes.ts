@@ -17,7 +17,8 @@ export function lookAlikeLines(composing: Composing, pairs: readonly LookAlike[]
   });
 }
 
-/** Pairs whose both sides pass `belongs`. */
-export function pairsWithin(pairs: readonly LookAlike[], belongs: (id: string) => boolean): readonly LookAlike[] {
-  return pairs.filter(({ a, b }) => belongs(a) && belongs(b));
+/** Pairs of which a side is handled here, those with both sides first. */
+export function pairsWithin(pairs: readonly LookAlike[], handled: (id: string) => boolean): readonly LookAlike[] {
+  const both = pairs.filter(({ a, b }) => handled(a) && handled(b));
+  return [...both, ...pairs.filter(({ a, b }) => handled(a) !== handled(b))];
 }

@@ -17,16 +17,24 @@ import { linesOf, warningBox } from "./warning-box.ts";
 
 type Band = PlateMapView["bands"][number];
 
+/** What a variant hands over that the plain technique does not. */
+function apart(hand: string, plain: string): string {
+  const known = new Set(plain.split(", "));
+  return [...hand.split(", ").filter((word) => !known.has(word)), "the rest alike"].join(", ");
+}
+
 function bandsOf(composing: Composing, plate: LaidPlate): readonly Band[] {
   const screwed = plate.holes.filter(({ kind }) => kind !== "wire" && kind !== "suture");
   return [...grouped(screwed, ({ region, opening }) => `${region} ${opening}`).values()].map((holes): Band => {
     const pairings = holes[0].zones.flatMap(({ zone, kind }) => {
       const chains = composing.derived.chains.filter((chain) => chain.zone === zone && chain.system === plate.system && !isLag(chain));
-      return chainGroups(composing, chains).map((group) => ({
-        zone: partWords(kind, holes[0].kind),
-        called: calledOut(composing, group),
-        hand: handWords(composing, group.chains[0]),
-      }));
+      const zoneWords = partWords(kind, holes[0].kind);
+      const groups = chainGroups(composing, chains);
+      return groups.map((group) => {
+        const plain = groups.find(({ screw, phrase }) => screw === group.screw && phrase === "");
+        const hand = handWords(composing, group.chains[0]);
+        return { zone: zoneWords, called: calledOut(composing, group), hand: plain === undefined || plain === group ? hand : apart(hand, handWords(composing, plain.chains[0])) };
+      });
     });
     return { region: capital(holes[0].region), holes: labelSpan(holes.map(({ label }) => label)), pairings };
   });
@@ -63,7 +71,7 @@ function legendOf({ pictures }: Composing, id: string, { holes }: LaidPlate): Pl
 /** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
 function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: { width: number; height: number }): number {
   const { body } = typeFloors("plate-map");
-  const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 60, body), 0), 0);
+  const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 48, body), 0), 0);
   const taken = 36 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 2.9);
   return Math.max(28, page.height - 2 * edge - taken);
 }

@@ -23,15 +23,18 @@ function rank(composing: Composing, trap: ScrewTrap): number {
 /** Screws that go through a hole they do not belong in, worst first: the neighbour part of one opening, then the same system. */
 export function screwTrapLines(composing: Composing, traps: readonly ScrewTrap[]): readonly string[] {
   const { catalogue } = composing;
-  const groups = grouped(traps, (trap) => `${rank(composing, trap)} ${trap.screw} ${trap.head}`);
-  return [...groups.entries()]
+  const byScrew = grouped(traps, (trap) => `${rank(composing, trap)} ${trap.head} ${trap.screw}`);
+  const lines = [...byScrew.values()].map((group) => {
+    const { screw, screwSystem, zoneSystem, head } = group[0];
+    const away = screwSystem === zoneSystem ? "" : ` (${catalogue.systems.get(screwSystem)?.name ?? screwSystem})`;
+    const zones = listed([...new Set(group.map(({ zone }) => known(catalogue.zones, zone).name))].sort());
+    return { rank: rank(composing, group[0]), name: `${known(catalogue.screws, screw).called}${away}`, zones, head };
+  });
+  return [...grouped(lines, (line) => `${line.rank} ${line.zones} ${line.head}`).entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([, group]) => {
-      const [first] = group as [ScrewTrap, ...ScrewTrap[]];
-      const screw = known(catalogue.screws, first.screw);
-      const zones = listed([...new Set(group.map(({ zone }) => known(catalogue.zones, zone).name))]);
-      const away = first.screwSystem === first.zoneSystem ? "" : ` (${catalogue.systems.get(first.screwSystem)?.name ?? first.screwSystem})`;
-      return `${screw.called}${away} in ${zones}: ${first.head === "lodges" ? "its head lodges there" : "it falls through"}.`;
+    .map(([, same]) => {
+      const names = listed(same.map(({ name }) => name).sort());
+      return `${names} in ${same[0].zones}: ${same[0].head === "lodges" ? "the head lodges there" : "falls through"}.`;
     });
 }
 

@@ -34,6 +34,9 @@ function mapSlot({ catalogue, derived }: Composing, slot: Slot, held: ReadonlySe
 /** Millimetres beside and beneath the map: the list of contents, the heading and the foot. */
 const listWidth = 70;
 const around = 62;
+const outside = 62;
+const listLine = 3.3;
+const boxLine = 6.6;
 
 /** The card of one tray: what lies in which slot, and which neighbours look alike. */
 export function traySheets(composing: Composing, tray: string): readonly TrayView[] {
@@ -49,11 +52,13 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
   };
   return frames(composing, about).map((frame) => {
     const size = { width: frame.format.width - 2 * edge - listWidth, height: frame.format.height - 2 * edge - around };
-    const room = { lines: 3, width: frame.format.width - 2 * edge - 8, size: typeFloors("tray").body };
+    const map = pictures.trayMap(`${id}-map`, facts, slots, catalogue.interfaces, size);
+    const left = frame.format.height - outside - Math.max(map.height, facts.slots.length * listLine);
+    const room = { lines: Math.max(2, Math.floor(left / boxLine)), width: frame.format.width - 2 * edge - 8, size: typeFloors("tray").body };
     return fingerprinted<TrayView>({
       ...frame, kind: "tray", identity: { ...frame.identity, trayRevision: `tray revision ${facts.revision}` },
       trayMark: `Marked ${facts.mark}`,
-      map: pictures.trayMap(`${id}-map`, facts, slots, catalogue.interfaces, size),
+      map,
       contents: contents.map(({ slot, what, mark, pieces }) => ({ slot: slot.slot, what, mark, quantity: String(pieces) })),
       total: `Total ${facts.total} pieces`,
       lookAlikes: warningBox("Looks alike.", lookAlikeLines(composing, pairsWithin(derived.lookAlikes, (part) => held.has(part))), room),

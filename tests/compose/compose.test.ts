@@ -53,9 +53,9 @@ describe("composing", () => {
 
   test("lists on the pairing sheet what goes in and is wrong, the neighbour part of one opening first", () => {
     expect(sheet("pairing", "minnow-pairing-plates").traps.lines).toEqual([
-      "Screw 3.5 cortical in threaded 3.5: its head lodges there.",
+      "Screw 3.5 cortical in threaded 3.5: the head lodges there.",
       "Drill 2.5 passes sleeve 3.5, made for drill 2.7.",
-      "Screw 3.5 locking in plain round 3.5: its head lodges there.",
+      "Screw 3.5 locking in plain round 3.5: the head lodges there.",
     ]);
   });
 
@@ -83,7 +83,7 @@ describe("composing", () => {
       ["Shaft", "S1, S2", [
         "threaded part: Screw 3.5 locking: sleeve 3.5, drill 2.7, driver 20, limiter 1.6 N·m",
         "plain part: Screw 3.5 cortical: guide 2.5 centred end, drill 2.5, driver 20, by hand",
-        "plain part: Screw 3.5 cortical, offset, for compression: guide 2.5 offset end, drill 2.5, driver 20, by hand",
+        "plain part: Screw 3.5 cortical, offset, for compression: guide 2.5 offset end, the rest alike",
       ]],
     ]);
     expect(table).toEqual([{ label: "S1, S2", kind: "combined, threaded part distal", takes: "3.5 locking, 3.5 cortical" }]);
