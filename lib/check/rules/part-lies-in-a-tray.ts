@@ -13,6 +13,7 @@ export const partLiesInATray: Rule = {
   *check(input) {
     const { catalogue } = input;
     const needed = new Set(works(input).flatMap(({ screw, chain }) => [screw.id, ...(chain?.links ?? []).map(({ instrument }) => instrument)]));
+    if (catalogue.trays.size === 0) return;
     const slots = [...catalogue.trays.values()].flatMap((tray) => tray.slots);
     const held = new Set(slots.map((slot) => (slot.holds === "instrument" ? slot.instrument : slot.holds === "rack" ? slot.screw : `${slot.plate} ${slot.holes}`)));
     for (const { id, file, name } of [...catalogue.instruments.values(), ...catalogue.screws.values()]) {

@@ -1,12 +1,12 @@
 import { known } from "../../model/catalogue.ts";
 import type { Rule } from "../../model/rule.ts";
 
-/** A case's plate is made for its side, or for either; a mirrored plate is for the other side than its original. */
+/** A case's plate is made for its side, or for either. */
 export const plateSideMatchesTheCase: Rule = {
   id: "plate-side-matches-the-case",
   severity: "stop",
   about: "case",
-  summary: "The plate of a left case is a left plate or has no side, likewise on the right; a mirrored plate is for the other side.",
+  summary: "The plate of a left case is a left plate or has no side; likewise on the right.",
   why: "A plate for the wrong side almost fits, and has been implanted that way.",
   fix: "Ask which side it is, then correct the side or the plate.",
   source: "Alanazi et al., Surg J 2018, doi 10.1055/s-0038-1673340 (wrong-side implants); common practice",
@@ -15,11 +15,6 @@ export const plateSideMatchesTheCase: Rule = {
       const { side: made, name } = known(catalogue.plates, plate);
       if (made === "none" || made === side) continue;
       yield { file, path: ["side"], message: `Expected a plate for the ${side.toUpperCase()} side, got ${name} (${made.toUpperCase()})` };
-    }
-    for (const plate of catalogue.plates.values()) {
-      if (!("mirror_of" in plate)) continue;
-      const { side, name } = known(catalogue.plates, plate.mirror_of);
-      if (side === "none" || side === plate.side) yield { file: plate.file, path: ["side"], message: `Expected ${plate.name} to be for the other side than ${name} (${side}), got ${plate.side}` };
     }
   },
   examples: [

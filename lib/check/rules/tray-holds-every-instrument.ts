@@ -19,11 +19,15 @@ export const trayHoldsEveryInstrument: Rule = {
       ),
     );
     const lies = (system: string, part: string): boolean => held.has(`${system} ${part}`) || held.has(`general ${part}`);
+    const trayed = new Set([...catalogue.trays.values()].map(({ system }) => system));
+    for (const { id, file, name } of catalogue.systems.values()) {
+      if (!trayed.has(id)) yield { file, path: ["tray_revision"], message: `Missing a tray of ${name}` };
+    }
     const told = new Set<string>();
     for (const { system, screw, chain } of works(input)) {
       const tools = (chain?.links ?? []).flatMap(({ instrument }) => (instrument === undefined ? [] : known(catalogue.instruments, instrument)));
       for (const part of [screw, ...tools]) {
-        if (lies(system, part.id) || told.has(`${system} ${part.id}`)) continue;
+        if (!trayed.has(system) || lies(system, part.id) || told.has(`${system} ${part.id}`)) continue;
         told.add(`${system} ${part.id}`);
         const wanted = part === screw ? "a hole permits it" : `${screw.called} needs it`;
         yield { file: part.file, path: ["name"], message: `Missing ${part.name}: ${wanted} and no tray of ${system} holds it` };
