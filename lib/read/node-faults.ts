@@ -1,4 +1,4 @@
-import { isAlias, isMap, isScalar, isSeq, type Scalar } from "yaml";
+import { isAlias, isMap, isNode, isScalar, isSeq, type Scalar } from "yaml";
 import { characterFaults } from "./character-faults.ts";
 import type { TextFault } from "./token-faults.ts";
 
@@ -46,7 +46,7 @@ export class PlainData {
     const data: Record<string, unknown> = {};
     const first = new Map<string, number>();
     for (const { key, value } of items) {
-      const [offset, end] = isScalar(key) && key.range ? key.range : [0, 0];
+      const [offset, end] = isNode(key) && key.range ? key.range : [0, 0];
       const name = isScalar(key) ? String(key.value) : "";
       const earlier = first.get(name);
       if (!isScalar(key)) this.say("keys", "Expected a plain word as key", offset, end);

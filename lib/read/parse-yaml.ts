@@ -11,7 +11,7 @@ import type { YamlSource } from "./yaml-source.ts";
 export type ParsedYaml = { readonly data?: unknown; readonly findings: Finding[]; readonly source: YamlSource };
 
 const options = { version: "1.2", schema: "core", strict: true, uniqueKeys: false, stringKeys: true, merge: false } as const;
-const toldElsewhere = new Set(["TAG_RESOLVE_FAILED", "BAD_ALIAS", "BAD_DIRECTIVE", "MULTIPLE_DOCS"]);
+const toldElsewhere = new Set(["TAG_RESOLVE_FAILED", "BAD_ALIAS", "BAD_DIRECTIVE", "MULTIPLE_DOCS", "NON_STRING_KEY"]);
 
 /** Reads the text of one YAML file under the rules of reading; `file` is only named in findings. */
 export function parseYaml(file: string, bytes: Uint8Array): ParsedYaml {
