@@ -2,7 +2,7 @@ import { known } from "../model/catalogue.ts";
 import type { Chain, Role } from "../model/chain.ts";
 import type { Composing } from "./composing.ts";
 import { linkOf } from "./chain-groups.ts";
-import { spoken, tellTale } from "./spoken.ts";
+import { spoken } from "./spoken.ts";
 
 const order: readonly Role[] = ["gliding-guide", "gliding-drill", "insert", "sleeve", "guide", "pilot-drill", "tap", "driver", "limiter"];
 
@@ -12,8 +12,8 @@ export function handWords({ catalogue }: Composing, chain: Chain): string {
     const link = linkOf(chain, role);
     if (link?.instrument === undefined || (role === "tap" && !link.required)) return [];
     const instrument = known(catalogue.instruments, link.instrument);
-    const end = instrument.kind === "plain-guide" ? tellTale(instrument, link.end) : "";
-    return [end === "" ? spoken(instrument) : `${spoken(instrument)} ${end}`];
+    const named = instrument.kind === "plain-guide" && instrument.ends.length > 1;
+    return [named ? `${spoken(instrument)} ${link.end}` : spoken(instrument)];
   });
   return [...words, ...(linkOf(chain, "limiter")?.instrument === undefined ? ["by hand"] : [])].join(", ");
 }

@@ -15,7 +15,7 @@ import { warningBox } from "./warning-box.ts";
 
 /** Millimetres: a row with pictures, a row whose called-out words take three lines, all that stands above and below the rows,
  * a printed line of cautions and one of a box. */
-const rowHeight = 17.4;
+const rowHeight = 17;
 const tallRow = 21;
 const around = 58;
 const cautionLine = 3.4;

@@ -82,8 +82,8 @@ describe("composing", () => {
     expect(bands.map(({ region, holes, pairings }) => [region, holes, pairings.map(({ zone, called, hand }) => `${zone}: ${called}: ${hand}`)])).toEqual([
       ["Shaft", "S1, S2", [
         "threaded part: Screw 3.5 locking: sleeve 3.5, drill 2.7, driver 20, limiter 1.6 N·m",
-        "plain part: Screw 3.5 cortical: guide 2.5 centred end, drill 2.5, driver 20, by hand",
-        "plain part: Screw 3.5 cortical, offset, for compression: guide 2.5 offset end, the rest alike",
+        "plain part: Screw 3.5 cortical: guide 2.5 centred, drill 2.5, driver 20, by hand",
+        "plain part: Screw 3.5 cortical, offset, for compression: guide 2.5 offset, the rest alike",
       ]],
     ]);
     expect(table).toEqual([{ label: "S1, S2", kind: "combined, threaded part distal", takes: "3.5 locking, 3.5 cortical" }]);
@@ -103,7 +103,7 @@ describe("composing", () => {
 
   test("says what a procedure's filling step hands over", () => {
     expect(sheet("steps", "minnow-procedure-straight").steps.map(({ inHand }) => inHand)).toEqual([
-      "", "Screw 3.5 cortical: guide 2.5 centred end, drill 2.5, driver 20, by hand",
+      "", "Screw 3.5 cortical: guide 2.5 centred, drill 2.5, driver 20, by hand",
     ]);
   });
 
