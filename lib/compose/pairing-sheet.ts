@@ -16,8 +16,8 @@ import { warningBox } from "./warning-box.ts";
 /** Millimetres: a row with pictures, a row whose called-out words take three lines, all that stands above and below the rows,
  * a printed line of cautions and one of a box. */
 const rowHeight = 17;
-const tallRow = 21;
-const around = 58;
+const tallRow = 22;
+const around = 61;
 const cautionLine = 3.4;
 const boxLine = 6.2;
 const narrow = 290;

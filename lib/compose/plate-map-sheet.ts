@@ -72,7 +72,7 @@ function legendOf({ pictures }: Composing, id: string, { holes }: LaidPlate): Pl
 function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: { width: number; height: number }): number {
   const { body } = typeFloors("plate-map");
   const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 48, body), 0), 0);
-  const taken = 36 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 2.9);
+  const taken = 33.5 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 2.9);
   return Math.max(28, page.height - 2 * edge - taken);
 }
 
