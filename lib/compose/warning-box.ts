@@ -1,7 +1,7 @@
 import type { WarningBox } from "../model/sheet.ts";
 
 /** Mean width of a letter as a part of the font size, a little generous. */
-const meanLetter = 0.51;
+const meanLetter = 0.46;
 
 /** Printed lines that `words` take at `size` mm of font size in a column of `width` mm; an estimate that the browser later measures. */
 export function linesOf(words: string, width: number, size: number): number {
