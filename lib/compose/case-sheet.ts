@@ -8,6 +8,7 @@ import type { Composing } from "./composing.ts";
 import { edge, landscape } from "./formats.ts";
 import { fingerprinted } from "./fingerprint.ts";
 import { frames } from "./frame.ts";
+import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { partWords } from "./hole-symbols.ts";
 import { labelSpan, plateTitle, sideWords } from "./plate-facts.ts";
@@ -31,6 +32,12 @@ function lengthWords({ lengths }: Planned): string {
   return lengths ? `${wholeMm(lengths[0])}–${wholeMm(lengths[1])}` : "surgeon decides";
 }
 
+/** The expected lengths of a row, one line each; by hole where they differ. */
+function rowLengths(run: readonly Planned[]): string {
+  const ranges = [...grouped(run, lengthWords).entries()];
+  return ranges.map(([range, same]) => (ranges.length > 1 ? `${labelSpan(same.map(({ hole }) => hole))}: ${range}` : range)).join("\n");
+}
+
 /** The plan in its order; neighbours filled in the same way share a row. */
 function planRows(composing: Composing, plate: LaidPlate, plan: readonly Planned[], chainOf: (planned: Planned) => Chain | undefined): CaseView["rows"] {
   const { catalogue } = composing;
@@ -51,7 +58,7 @@ function planRows(composing: Composing, plate: LaidPlate, plan: readonly Planned
       called: known(catalogue.screws, first.screw).called,
       technique: known(catalogue.recipes, first.recipe).phrase ?? "",
       hand: chain === undefined ? "no chain: ask" : handWords(composing, chain),
-      lengths: [...new Set(run.map(lengthWords))].join(" / "),
+      lengths: rowLengths(run),
     };
   });
 }

@@ -33,10 +33,14 @@ export function pullList(composing: Composing, facts: Defined<Case>, chains: rea
   const { catalogue } = composing;
   const site = known(catalogue.sites, facts.site);
   const instruments = [...new Set(chains.flatMap(({ links }) => links.flatMap(({ instrument }) => instrument ?? [])))];
+  const needed = new Set(chains.flatMap(({ links }) => links.flatMap(({ instrument, required }) => (required && instrument ? instrument : []))));
   const screws = [...new Set(facts.plan.map(({ screw }) => screw))];
   return [
     lineOf(`${known(catalogue.plates, facts.plate).name}, ${facts.holes} holes`, placesOf(composing, site, facts.plate, facts.holes)),
     ...screws.map((id) => lineOf(known(catalogue.screws, id).called, placesOf(composing, site, id))),
-    ...instruments.map((id) => lineOf(spoken(known(catalogue.instruments, id)), placesOf(composing, site, id))),
+    ...instruments.map((id) => {
+      const name = spoken(known(catalogue.instruments, id));
+      return lineOf(needed.has(id) ? name : `${name}, if asked`, placesOf(composing, site, id));
+    }),
   ];
 }

@@ -122,6 +122,7 @@ describe("composing", () => {
       { what: "driver 20", place: "in no tray of this site", status: "missing" },
       { what: "sleeve 3.5", place: "Small tray, slot A3", status: "missing" },
     ]);
+    expect(pull.find(({ what }) => what.startsWith("tap"))?.what).toBe("tap 3.5, if asked");
     expect(missing.lines).toContain("Missing: sleeve 3.5 (Small tray, slot A3).");
     expect(missing.lines).toContain("Not checked: gauge 10–70 (Small tray, slot A4).");
   });
