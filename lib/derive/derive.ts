@@ -1,0 +1,28 @@
+import type { Catalogue } from "../model/catalogue.ts";
+import type { Derived } from "../model/chain.ts";
+import { deriveChains } from "./chains.ts";
+import { drawnPlate } from "./drawn-plate.ts";
+import { drillTraps } from "./drill-traps.ts";
+import { inIdOrder } from "./in-id-order.ts";
+import { layPlate } from "./lay-plate.ts";
+import { lengthTables } from "./length-tables.ts";
+import { lookAlikes } from "./look-alikes.ts";
+import { screwTraps } from "./screw-traps.ts";
+
+/** Everything that follows from a library's facts, the same whatever order its maps are in. */
+export function derive(catalogue: Catalogue): Derived {
+  const { chains, gaps } = deriveChains(catalogue);
+  const plates = inIdOrder(catalogue.plates).flatMap((plate) => {
+    const sizes = drawnPlate(catalogue, plate).variants.map(({ holes }) => holes);
+    return [...new Set(sizes)].sort((a, b) => a - b).map((holes) => layPlate(plate, holes, catalogue));
+  });
+  return {
+    chains,
+    gaps,
+    screwTraps: screwTraps(catalogue),
+    drillTraps: drillTraps(catalogue, chains),
+    lengthTables: lengthTables(catalogue, chains),
+    lookAlikes: lookAlikes(catalogue, plates),
+    plates,
+  };
+}
