@@ -1,0 +1,12 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    include: ["tests/**/*.test.ts"],
+    pool: "threads",
+    maxWorkers: 2,
+    testTimeout: 20_000,
+    passWithNoTests: false,
+    allowOnly: false,
+  },
+});
