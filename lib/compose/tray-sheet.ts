@@ -27,7 +27,7 @@ function mapSlot({ catalogue, derived }: Composing, slot: Slot, held: ReadonlySe
       ? { screw, rack: rackLengths(screw, slot).map(({ length, pieces: each }) => ({ length: wholeMm(length), quantity: String(each) })) }
       : {}),
     ...(plate ? { plate } : {}),
-    ...(alike ? { looksLike: alike.tell } : {}),
+    ...(alike ? { looksLike: (alike.b === id ? alike.tellOfB : undefined) ?? alike.tell } : {}),
   };
 }
 

@@ -83,7 +83,10 @@ export type LookAlike = {
   readonly a: string;
   readonly b: string;
   readonly what: "drill" | "sleeve" | "guide" | "driver" | "limiter" | "plate" | "screw" | "tap" | "insert";
+  /** Told of a: "2 rings on the shank, not 3". */
   readonly tell: string;
+  /** The same feature told of b: "3 rings on the shank, not 2". */
+  readonly tellOfB?: string;
 };
 
 /** Everything derived from a catalogue. */

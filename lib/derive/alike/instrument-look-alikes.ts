@@ -6,7 +6,7 @@ import { mm, nm, wholeMm } from "../../model/measure.ts";
 import { driveName, threadName } from "../registry-names.ts";
 import { systemInstruments } from "../system-instruments.ts";
 import { pairs } from "./pairs.ts";
-import { type Feature, tellApart } from "./tell-apart.ts";
+import { type Feature, told } from "./told.ts";
 
 /** Diameters this near or nearer are taken for one another, micrometres. */
 const near = 300;
@@ -28,7 +28,7 @@ function alike<K extends InstrumentKind>({ kind, what, size, features }: Kind<K>
     .map(([a, b]) => ({ a, b, apart: size ? Math.abs(size(a) - size(b)) : Number.POSITIVE_INFINITY }))
     .filter(({ a, b, apart }) => a.mark === b.mark || apart <= near)
     .sort((one, other) => (one.apart === other.apart ? 0 : one.apart - other.apart))
-    .map(({ a, b }) => ({ a: a.id, b: b.id, what, tell: tellApart(features(catalogue), a, b) }));
+    .map(({ a, b }) => ({ a: a.id, b: b.id, what, ...told(features(catalogue), a, b) }));
 }
 
 const drill: Kind<"drill"> = {
@@ -62,7 +62,7 @@ function limitersAlike(instruments: readonly Defined<Instrument>[]): readonly Lo
   const torque: Feature<(typeof own)[number]> = { value: (one) => `${nm(one.torque)} N·m`, words: (value) => `releases at ${value}` };
   return pairs(own)
     .filter(([a, b]) => a.mark === b.mark || a.coupling_in === b.coupling_in)
-    .map(([a, b]) => ({ a: a.id, b: b.id, what: "limiter", tell: tellApart([torque, etched], a, b) }));
+    .map(([a, b]) => ({ a: a.id, b: b.id, what: "limiter", ...told([torque, etched], a, b) }));
 }
 
 /** Instruments of one kind in one system with the same mark or with sizes within 0.3 mm, and limiters that fit one shaft. */

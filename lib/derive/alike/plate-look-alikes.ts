@@ -5,7 +5,7 @@ import { mm } from "../../model/measure.ts";
 import type { DrawnPlate } from "../../model/plate.ts";
 import { drawnPlate } from "../drawn-plate.ts";
 import { pairs } from "./pairs.ts";
-import { type Feature, tellApart } from "./tell-apart.ts";
+import { type Feature, told } from "./told.ts";
 
 const isNear = (a: number, b: number): boolean => Math.abs(a - b) * 10 <= Math.max(a, b);
 const width = ({ bounds }: LaidPlate): number => bounds.max[1] - bounds.min[1];
@@ -20,5 +20,5 @@ export function plateLookAlikes(catalogue: Catalogue, system: string, plates: re
   const drawn = ({ plate }: LaidPlate): DrawnPlate => drawnPlate(catalogue, known(catalogue.plates, plate));
   return pairs(plates.filter((plate) => plate.system === system))
     .filter(([a, b]) => drawn(a).stiffness !== drawn(b).stiffness && isNear(a.length, b.length) && isNear(width(a), width(b)))
-    .map(([a, b]) => ({ a: a.plate, b: b.plate, what: "plate", tell: tellApart(features, drawn(a), drawn(b)) }));
+    .map(([a, b]) => ({ a: a.plate, b: b.plate, what: "plate", ...told(features, drawn(a), drawn(b)) }));
 }

@@ -7,7 +7,7 @@ import { inIdOrder } from "../in-id-order.ts";
 import { driveName } from "../registry-names.ts";
 import { systemInstruments } from "../system-instruments.ts";
 import { pairs } from "./pairs.ts";
-import { type Feature, tellApart } from "./tell-apart.ts";
+import { type Feature, told } from "./told.ts";
 
 /** Outer thread diameters this near or nearer are taken for one another, micrometres. */
 const near = 300;
@@ -27,7 +27,7 @@ export function screwLookAlikes(catalogue: Catalogue, system: string): readonly 
   return [
     ...pairs(screws)
       .filter(([a, b]) => a.mark === b.mark || Math.abs(a.major - b.major) <= near)
-      .map(([a, b]): LookAlike => ({ a: a.id, b: b.id, what: "screw", tell: tellApart(features(catalogue), a, b) })),
+      .map(([a, b]): LookAlike => ({ a: a.id, b: b.id, what: "screw", ...told(features(catalogue), a, b) })),
     ...drills.flatMap((drill) =>
       screws
         .filter(({ major }) => major === drill.diameter)
