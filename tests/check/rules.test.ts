@@ -9,10 +9,21 @@ import { editedLibrary } from "./edited-library.ts";
 
 function said(rule: Rule, { edits, sheets, fits, today = "2026-10-02" }: RuleExample): Finding[] {
   const catalogue = editedLibrary(edits);
-  return check({ catalogue, derived: derive(catalogue), today, ...(sheets ? { sheets } : {}), ...(fits ? { fits } : {}) }, [rule]);
+  return check(
+    {
+      catalogue,
+      derived: derive(catalogue),
+      today,
+      ...(sheets ? { sheets } : {}),
+      ...(fits ? { fits } : {}),
+    },
+    [rule],
+  );
 }
 
-const files = readdirSync(new URL("../../lib/check/rules/", import.meta.url)).map((file) => file.replace(/\.ts$/, ""));
+const files = readdirSync(new URL("../../lib/check/rules/", import.meta.url)).map((file) =>
+  file.replace(/\.ts$/, ""),
+);
 
 it("lists every rule file, and nothing else, in the order of their names", () => {
   expect(rules.map(({ id }) => id)).toEqual(files.sort());
@@ -20,7 +31,11 @@ it("lists every rule file, and nothing else, in the order of their names", () =>
 
 it("finds nothing in the reference library", () => {
   const catalogue = editedLibrary([]);
-  expect(check({ catalogue, derived: derive(catalogue), today: "2026-10-02" }).map(({ rule, message }) => `${rule}: ${message}`)).toEqual([]);
+  expect(
+    check({ catalogue, derived: derive(catalogue), today: "2026-10-02" }).map(
+      ({ rule, message }) => `${rule}: ${message}`,
+    ),
+  ).toEqual([]);
 });
 
 describe.each(rules)("$id", (rule) => {
