@@ -3,10 +3,18 @@ import type { Breach, Rule, RuleInput } from "../model/rule.ts";
 import { rules } from "./rules.ts";
 
 function findingOf(rule: Rule, { file, path, message, severity, fix }: Breach): Finding {
-  return { rule: rule.id, severity: severity ?? rule.severity, message, why: rule.why, fix: fix ?? rule.fix, place: { file, path } };
+  return {
+    rule: rule.id,
+    severity: severity ?? rule.severity,
+    message,
+    why: rule.why,
+    fix: fix ?? rule.fix,
+    place: { file, path },
+  };
 }
 
-const keyOf = ({ rule, place, message }: Finding): string => JSON.stringify([place.file, place.path, rule, message]);
+const keyOf = ({ rule, place, message }: Finding): string =>
+  JSON.stringify([place.file, place.path, rule, message]);
 const before = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 function inPlaceOrder(a: Finding, b: Finding): number {
@@ -20,6 +28,10 @@ function inPlaceOrder(a: Finding, b: Finding): number {
 
 /** What the rules say of a library, each thing once, by file, path and rule. None found means that the rules found nothing; it is not a clinical approval. */
 export function check(input: RuleInput, judged: readonly Rule[] = rules): Finding[] {
-  const found = judged.flatMap((rule) => [...rule.check(input)].map((breach) => findingOf(rule, breach)));
-  return [...new Map(found.map((finding) => [keyOf(finding), finding])).values()].sort(inPlaceOrder);
+  const found = judged.flatMap((rule) =>
+    [...rule.check(input)].map((breach) => findingOf(rule, breach)),
+  );
+  return [...new Map(found.map((finding) => [keyOf(finding), finding])).values()].sort(
+    inPlaceOrder,
+  );
 }

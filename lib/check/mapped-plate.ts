@@ -9,5 +9,7 @@ export function mappedPlate({ svg }: Figure, plates: readonly LaidPlate[]): Laid
 
 /** The values of one data attribute in a drawing, in order, repeats kept. */
 export function dataValues({ svg }: Figure, name: "hole" | "label" | "word"): readonly string[] {
-  return [...svg.matchAll(new RegExp(`data-${name}="([^"]*)"`, "g"))].map(([, value]) => value ?? "");
+  return [...svg.matchAll(new RegExp(`data-${name}="([^"]*)"`, "g"))].map(
+    ([, value]) => value ?? "",
+  );
 }

@@ -1,13 +1,22 @@
 import type { Role } from "../model/chain.ts";
 import type { Defined } from "../model/definition.ts";
 import type { Instrument, InstrumentKind, InstrumentOf } from "../model/instrument.ts";
-import type { Work } from "./work.ts";
 import { rackSpan } from "./rack-lengths.ts";
+import type { Work } from "./work.ts";
 
 const kinds = {
-  "gliding-guide": "plain-guide", "gliding-drill": "drill", insert: "reduction-insert", guide: "plain-guide",
-  sleeve: "threaded-sleeve", "pilot-drill": "drill", gauge: "depth-gauge", countersink: "countersink",
-  tap: "tap", driver: "driver-shaft", limiter: "torque-limiter", handle: "handle",
+  "gliding-guide": "plain-guide",
+  "gliding-drill": "drill",
+  insert: "reduction-insert",
+  guide: "plain-guide",
+  sleeve: "threaded-sleeve",
+  "pilot-drill": "drill",
+  gauge: "depth-gauge",
+  countersink: "countersink",
+  tap: "tap",
+  driver: "driver-shaft",
+  limiter: "torque-limiter",
+  handle: "handle",
 } as const satisfies Record<Role, InstrumentKind>;
 
 /** The instrument that answers a role. */
@@ -26,7 +35,9 @@ function distance({ zone, screw }: Work, role: Role, tool: Instrument): number |
     case "plain-guide":
       return tool.use === use ? Math.abs(tool.bore - drilled - 100) : undefined;
     case "threaded-sleeve":
-      return zone.kind === "threaded" && tool.thread === zone.thread ? Math.abs(tool.bore - drilled - 100) : undefined;
+      return zone.kind === "threaded" && tool.thread === zone.thread
+        ? Math.abs(tool.bore - drilled - 100)
+        : undefined;
     case "reduction-insert":
       return Math.abs(tool.bore - drilled - 100);
     case "depth-gauge": {
@@ -47,8 +58,11 @@ function distance({ zone, screw }: Work, role: Role, tool: Instrument): number |
 /** The instrument a work uses in a role, or, where its chain stayed open, the one of its system that comes closest to what is asked. */
 export function meant<R extends Role>(work: Work, role: R): Tool<R> | undefined {
   const { chain, catalogue, system } = work;
-  const isTool = (tool: Defined<Instrument> | undefined): tool is Tool<R> => tool?.kind === kinds[role];
-  const chosen = catalogue.instruments.get(chain?.links.find((link) => link.role === role)?.instrument ?? "");
+  const isTool = (tool: Defined<Instrument> | undefined): tool is Tool<R> =>
+    tool?.kind === kinds[role];
+  const chosen = catalogue.instruments.get(
+    chain?.links.find((link) => link.role === role)?.instrument ?? "",
+  );
   if (isTool(chosen)) return chosen;
   return [...catalogue.instruments.values()]
     .filter((tool) => tool.system === system || tool.system === "general")

@@ -34,7 +34,12 @@ export function works({ catalogue, derived }: RuleInput): readonly Work[] {
       screw: known(catalogue.screws, from.screw),
       recipe: known(catalogue.recipes, from.recipe),
       ...(chain ? { chain } : {}),
-      roles: [...new Set([...(chain?.links ?? []).map(({ role }) => role), ...open.map(({ role }) => role)])],
+      roles: [
+        ...new Set([
+          ...(chain?.links ?? []).map(({ role }) => role),
+          ...open.map(({ role }) => role),
+        ]),
+      ],
     };
   });
 }

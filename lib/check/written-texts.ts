@@ -1,16 +1,38 @@
 import type { Catalogue } from "../model/catalogue.ts";
 
 /** A text that a publisher wrote and a reader meets, with its place. */
-export type WrittenText = { readonly file: string; readonly path: readonly (string | number)[]; readonly text: string };
+export type WrittenText = {
+  readonly file: string;
+  readonly path: readonly (string | number)[];
+  readonly text: string;
+};
 
 /** Keys whose text is not read out to anyone: identities, and the words a glossary entry warns of. */
-const silent = new Set(["id", "system", "file", "mark", "source", "instead_of", "mirror_of", "family", "thread", "drive", "coupling"]);
+const silent = new Set([
+  "id",
+  "system",
+  "file",
+  "mark",
+  "source",
+  "instead_of",
+  "mirror_of",
+  "family",
+  "thread",
+  "drive",
+  "coupling",
+]);
 
-function* within(file: string, path: readonly (string | number)[], value: unknown): Generator<WrittenText> {
+function* within(
+  file: string,
+  path: readonly (string | number)[],
+  value: unknown,
+): Generator<WrittenText> {
   if (typeof value === "string") yield { file, path, text: value };
-  else if (Array.isArray(value)) for (const [index, one] of value.entries()) yield* within(file, [...path, index], one);
+  else if (Array.isArray(value))
+    for (const [index, one] of value.entries()) yield* within(file, [...path, index], one);
   else if (typeof value === "object" && value !== null) {
-    for (const [key, one] of Object.entries(value)) if (!silent.has(key)) yield* within(file, [...path, key], one);
+    for (const [key, one] of Object.entries(value))
+      if (!silent.has(key)) yield* within(file, [...path, key], one);
   }
 }
 
@@ -18,7 +40,8 @@ function* within(file: string, path: readonly (string | number)[], value: unknow
 export function* writtenTexts(catalogue: Catalogue): Generator<WrittenText> {
   const { publisher, interfaces: _nouns, documents: _titles, ...kinds } = catalogue;
   yield* within(publisher.file, [], publisher);
-  for (const map of Object.values(kinds)) for (const definition of map.values()) yield* within(definition.file, [], definition);
+  for (const map of Object.values(kinds))
+    for (const definition of map.values()) yield* within(definition.file, [], definition);
 }
 
 /** The texts that are spoken or printed as sentences: technique and procedure steps, cautions, notes. */

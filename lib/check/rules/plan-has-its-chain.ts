@@ -6,12 +6,17 @@ export const planHasItsChain: Rule = {
   id: "plan-has-its-chain",
   severity: "stop",
   about: "case",
-  summary: "Each line of a plan names a screw its hole permits and a technique that suits hole and screw, so that its instruments are known.",
+  summary:
+    "Each line of a plan names a screw its hole permits and a technique that suits hole and screw, so that its instruments are known.",
   why: "Without a chain the case sheet would have a screw with no drill, guide or driver beside it.",
   fix: "Choose a screw the hole permits, or a technique for this kind of hole and screw.",
   source: "common practice",
   *check({ catalogue, derived }) {
-    const closed = new Set([...derived.chains, ...derived.gaps].map(({ zone, screw, recipe }) => `${zone} ${screw} ${recipe}`));
+    const closed = new Set(
+      [...derived.chains, ...derived.gaps].map(
+        ({ zone, screw, recipe }) => `${zone} ${screw} ${recipe}`,
+      ),
+    );
     for (const { file, plan } of catalogue.cases.values()) {
       for (const [index, { zone, screw, recipe }] of plan.entries()) {
         if (closed.has(`${zone} ${screw} ${recipe}`)) continue;
@@ -26,7 +31,29 @@ export const planHasItsChain: Rule = {
     }
   },
   examples: [
-    { title: "a permitted screw by its technique", passes: true, shows: "S3, threaded part 3.5, locking 3.5, through the sleeve.", edits: [] },
-    { title: "a screw the hole does not permit", passes: false, shows: "Locking 3.5 planned in oblong 3.5.", edits: [{ file: "case/case-a", path: ["plan", 0], value: { hole: "S1", zone: "oblong-35", screw: "locking-35", recipe: "locking-through-sleeve", order: 1 } }] },
+    {
+      title: "a permitted screw by its technique",
+      passes: true,
+      shows: "S3, threaded part 3.5, locking 3.5, through the sleeve.",
+      edits: [],
+    },
+    {
+      title: "a screw the hole does not permit",
+      passes: false,
+      shows: "Locking 3.5 planned in oblong 3.5.",
+      edits: [
+        {
+          file: "case/case-a",
+          path: ["plan", 0],
+          value: {
+            hole: "S1",
+            zone: "oblong-35",
+            screw: "locking-35",
+            recipe: "locking-through-sleeve",
+            order: 1,
+          },
+        },
+      ],
+    },
   ],
 };

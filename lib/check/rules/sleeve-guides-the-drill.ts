@@ -22,16 +22,50 @@ export const sleeveGuidesTheDrill: Rule = {
         if (tool === undefined || drill === undefined) continue;
         const clearance = tool.bore - drill;
         if (clearance >= 50 && clearance <= 200) continue;
-        yield { file: tool.file, path: ["bore"], message: `Expected 0.05 to 0.20 mm clearance, got ${mm(clearance)} (bore ${mm(tool.bore)}, drill ${mm(drill)} for ${work.screw.called})` };
+        yield {
+          file: tool.file,
+          path: ["bore"],
+          message: `Expected 0.05 to 0.20 mm clearance, got ${mm(clearance)} (bore ${mm(tool.bore)}, drill ${mm(drill)} for ${work.screw.called})`,
+        };
       }
     }
   },
   examples: [
-    { title: "a tenth of a millimetre", passes: true, shows: "Sleeve bore 2.8, drill 2.7: clearance 0.1.", edits: [] },
-    { title: "a rattling drill", passes: false, shows: "Sleeve bore 3.3, drill 2.7: clearance 0.6.", edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 3.3 }] },
-    { title: "the smallest clearance", passes: true, shows: "Sleeve bore 2.75, drill 2.7: clearance 0.05.", edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 2.75 }] },
-    { title: "a thousandth under the smallest clearance", passes: false, shows: "Sleeve bore 2.749, drill 2.7: clearance 0.049 binds.", edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 2.749 }] },
-    { title: "the largest clearance", passes: true, shows: "Sleeve bore 2.9, drill 2.7: clearance 0.2.", edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 2.9 }] },
-    { title: "a thousandth over the largest clearance", passes: false, shows: "Sleeve bore 2.901, drill 2.7: clearance 0.201 rattles.", edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 2.901 }] },
+    {
+      title: "a tenth of a millimetre",
+      passes: true,
+      shows: "Sleeve bore 2.8, drill 2.7: clearance 0.1.",
+      edits: [],
+    },
+    {
+      title: "a rattling drill",
+      passes: false,
+      shows: "Sleeve bore 3.3, drill 2.7: clearance 0.6.",
+      edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 3.3 }],
+    },
+    {
+      title: "the smallest clearance",
+      passes: true,
+      shows: "Sleeve bore 2.75, drill 2.7: clearance 0.05.",
+      edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 2.75 }],
+    },
+    {
+      title: "a thousandth under the smallest clearance",
+      passes: false,
+      shows: "Sleeve bore 2.749, drill 2.7: clearance 0.049 binds.",
+      edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 2.749 }],
+    },
+    {
+      title: "the largest clearance",
+      passes: true,
+      shows: "Sleeve bore 2.9, drill 2.7: clearance 0.2.",
+      edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 2.9 }],
+    },
+    {
+      title: "a thousandth over the largest clearance",
+      passes: false,
+      shows: "Sleeve bore 2.901, drill 2.7: clearance 0.201 rattles.",
+      edits: [{ file: "instrument/sleeve-35", path: ["bore"], value: 2.901 }],
+    },
   ],
 };
