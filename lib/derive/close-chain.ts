@@ -14,7 +14,8 @@ const lastSettled: readonly Role[] = ["driver", "limiter", "handle"];
 
 const isRequired = (role: Role, { screw }: Work): boolean => (role === "tap" ? !screw.self_tapping : role !== "countersink");
 
-/** The chain of one screw in one zone by one technique, and what keeps it open. A link that nothing or more than one thing answers has no instrument. */
+/** The chain of one screw in one zone by one technique, and what keeps it open. A link that nothing or more than one thing answers has no instrument.
+ * Links stand in hand-over order, with the stack of driver, limiter and handle last. */
 export function closeChain(work: Work): { readonly chain: Chain; readonly gaps: readonly ChainGap[] } {
   const { catalogue, zone, screw, recipe } = work;
   const names = { system: zone.system, zone: zone.id, screw: screw.id, recipe: recipe.id };
@@ -44,5 +45,5 @@ export function closeChain(work: Work): { readonly chain: Chain; readonly gaps: 
     const query = asked.get(role);
     if (query) links.set(role, settle(role, query));
   }
-  return { chain: { id, ...names, links: [...asked.keys()].flatMap((role) => links.get(role) ?? []) }, gaps };
+  return { chain: { id, ...names, links: [...links.values()] }, gaps };
 }
