@@ -1,8 +1,9 @@
 import { expect, it } from "vitest";
+import type { Edit } from "../../fixtures/catalogue-of.ts";
 import { change, reasonsOf } from "../verdict-of.ts";
 
 const gauge = "instrument/gauge-small";
-const reasons = (...edits: Parameters<typeof reasonsOf>[3] & object) => reasonsOf("locking", "gauge", "gauge-small", edits);
+const reasons = (...edits: Edit[]) => reasonsOf("locking", "gauge", "gauge-small", edits);
 
 it.each([[2.699, []], [2.7, ["hook 2.7 does not pass the hole of drill 2.7"]]])("judges a hook of %f in the hole of drill 2.7", (hook, because) => {
   expect(reasons(change(gauge, "hook").to(hook))).toEqual(because);
