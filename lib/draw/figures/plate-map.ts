@@ -10,7 +10,7 @@ import { placedHole } from "../parts/placed-hole.ts";
 import { plateBody, plateHooks } from "../parts/plate-shape.ts";
 import { textWidth } from "../text-widths.ts";
 
-const { size, ascent, height, strip, ring, line, badge, pad } = mapLetters;
+const { size, ascent, height, ring, line, badge, pad } = mapLetters;
 
 function widthsOf(plate: LaidPlate, marked: readonly string[]): Map<string, number> {
   const widths = plate.holes.map((hole): [string, number] => [
@@ -60,11 +60,12 @@ function drawMap(pen: Pen, plate: LaidPlate, laid: LaidMap, paper: { width: numb
 }
 
 /** A plate from above in true proportion, as large as the size (mm) allows: every hole at its true place and named beside it,
- * the end towards the body, the side in words, and how large it is drawn. `marked` holes carry a bold ring and their order. */
-export const plateMap: Pictures["plateMap"] = (id, plate, paper, marked = []): Figure => {
-  const type = { height, line, strip, ring, widths: widthsOf(plate, marked) };
-  const laid = layMap(plate, paper, type, new Set(marked));
-  const words = scaleWords(laid.fitted.scale);
+ * the end towards the body, the side in words, and how large it is drawn. `marked` holes carry a bold ring and their order.
+ * Higher than asked only when the labels have no room otherwise. */
+export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = []): Figure => {
+  const type = { height, line, ring, widths: widthsOf(plate, marked) };
+  const { map, size: paper } = layMap(plate, asked, type, new Set(marked));
+  const words = scaleWords(map.fitted.scale);
   const about = { title: `Plate map: ${plate.name}`, description: describe(plate, words), ...paper };
-  return { ...drawFigure(id, about, (pen) => drawMap(pen, plate, laid, paper, marked)), scaleWords: words };
+  return { ...drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, marked)), scaleWords: words };
 };

@@ -36,7 +36,7 @@ export function fitPlate(plate: LaidPlate, room: Box, ease = 1): FittedPlate {
   const extent = plateExtent(plate);
   const [width, height] = [extent.x1 - extent.x0, extent.y1 - extent.y0];
   const [across, down] = [room.x1 - room.x0, room.y1 - room.y0];
-  const scale = round(Math.min((across * 1000) / width, (down * 1000) / height) * ease);
+  const scale = round(Math.max(0.01, Math.min((across * 1000) / width, (down * 1000) / height) * ease));
   const lengthOf = (length: Um): number => (length * scale) / 1000;
   const left = (room.x0 + room.x1) / 2 - lengthOf(extent.x0 + width / 2);
   const top = (room.y0 + room.y1) / 2 - lengthOf(extent.y0 + height / 2);

@@ -9,6 +9,8 @@ export type LabelSpace = {
   readonly area: Box;
   readonly outline: readonly Spot[];
   readonly height: number;
+  /** Whether a label may lie across the outline. */
+  readonly mayCross: boolean;
 };
 
 /** One possible place of a label. `bar` is the short end of its leader, at the label. */

@@ -20,10 +20,9 @@ export function plateEdge(outline: readonly Spot[]): PlateEdge {
 }
 
 /** What a place costs: length of leader, crossing the plate's edge, lying on the plate, standing off centre, standing above. */
-function costOf(box: Box, wish: LabelWish, space: LabelSpace, edge: PlateEdge, leader: number): number {
+function costOf(box: Box, wish: LabelWish, space: LabelSpace, crosses: boolean, leader: number): number {
   const [cx, cy] = middle(wish.target);
   const [x, y] = middle(box);
-  const crosses = edge.some((piece) => stretchMeetsBox(piece, box));
   return (
     (leader > 0 ? 1 + leader * 0.3 : 0) +
     (crosses ? 9 : within(space.outline, [x, y]) ? 3 : 0) +
@@ -49,16 +48,18 @@ export function labelCandidates(wish: LabelWish, others: readonly Box[], space: 
     if (!holds(space.area, box) || gapBetween(middleBox, box) > labelReach) continue;
     if (overlaps(box, wish.target)) continue;
     if (near.some((other) => overlaps(box, other, clear))) continue;
+    const crosses = edge.some((piece) => stretchMeetsBox(piece, box));
+    if (crosses && !space.mayCross) continue;
     const own = gapBetween(box, wish.target);
     if (own <= nearEnough && near.every((other) => gapBetween(box, other) >= own + tellsApart)) {
-      found.push({ box, cost: costOf(box, wish, space, edge, 0), extent: extentOf(box) });
+      found.push({ box, cost: costOf(box, wish, space, crosses, 0), extent: extentOf(box) });
       continue;
     }
     const free = leadersBetween(wish.target, box).find(({ leader }) => !near.some((other) => stretchMeetsStadium(leader, other, clear)));
     if (free === undefined) continue;
     const { leader, bar } = free;
     const length = Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]);
-    found.push({ box, leader, bar, cost: costOf(box, wish, space, edge, length), extent: extentOf(box, leader) });
+    found.push({ box, leader, bar, cost: costOf(box, wish, space, crosses, length), extent: extentOf(box, leader) });
   }
   return varied(found.sort((a, b) => a.cost - b.cost));
 }

@@ -1,7 +1,8 @@
 import type { LaidPlate } from "../../model/laid-plate.ts";
-import { type Box, type Spot, boxAround, grown } from "./box.ts";
+import { type Box, type Spot, grown } from "./box.ts";
 import { type FittedPlate, fitPlate, holeBox } from "./fit-plate.ts";
 import type { LabelWish, PlacedLabel } from "./label-candidate.ts";
+import { mapStrips } from "./map-strips.ts";
 import { outlinePoints } from "./outline-points.ts";
 import { placeLabels } from "./place-labels.ts";
 
@@ -9,7 +10,6 @@ import { placeLabels } from "./place-labels.ts";
 export type MapType = {
   readonly height: number;
   readonly line: number;
-  readonly strip: number;
   readonly ring: number;
   readonly widths: ReadonlyMap<string, number>;
 };
@@ -26,6 +26,8 @@ export type LaidMap = {
 export const hooksKey = "hooks";
 
 const eases = [1, 0.94, 0.88, 0.82, 0.76, 0.7, 0.62, 0.54, 0.46];
+const clean = 6;
+const growth = [0, 8, 16, 24, 36, 50, 70];
 const edge = 0.6;
 
 function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
@@ -37,9 +39,25 @@ function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
   return at === "start" ? { x0, x1: x0 + long, y0: y - half, y1: y + half } : { x0: x1 - long, x1, y0: y - half, y1: y + half };
 }
 
-function layAt(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<string>, ease: number): LaidMap | undefined {
-  const room = { x0: area.x0 + 1, x1: area.x1 - 1, y0: area.y0 + type.height, y1: area.y1 - type.height };
-  const fitted = fitPlate(plate, room, ease);
+type Room = { readonly ease: number; readonly lanes: 1 | 2; readonly mayCross: boolean };
+
+/** Where the plate may lie: labels need a line of text below it, and above it too where there are two lanes. */
+function roomIn(area: Box, type: MapType, lanes: 1 | 2): Box {
+  const lane = type.height + 0.6;
+  return { x0: area.x0 + 1, x1: area.x1 - 1, y0: area.y0 + (lanes === 2 ? lane : 0.6), y1: area.y1 - lane };
+}
+
+/** Rooms to try, the largest plate first: one lane of labels only where that makes the plate clearly larger, labels across the
+ * plate's edge only when nothing else helps. */
+function roomsToTry(plate: LaidPlate, area: Box, type: MapType): Room[] {
+  const scaleOf = (lanes: 1 | 2): number => fitPlate(plate, roomIn(area, type, lanes)).scale;
+  const lanes: (1 | 2)[] = scaleOf(1) > scaleOf(2) * 1.06 ? [1, 2] : [2];
+  const rooms = (mayCross: boolean): Room[] => eases.flatMap((ease) => lanes.map((count) => ({ ease, lanes: count, mayCross })));
+  return [...rooms(false).slice(0, clean), ...rooms(true)];
+}
+
+function layAt(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<string>, { ease, lanes, mayCross }: Room): LaidMap | undefined {
+  const fitted = fitPlate(plate, roomIn(area, type, lanes), ease);
   const boxes = new Map(
     plate.holes.map((hole) => [hole.label, grown(holeBox(hole, fitted, type.line), marked.has(hole.label) ? type.ring : 0)]),
   );
@@ -47,22 +65,30 @@ function layAt(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<s
   const wishes: LabelWish[] = [...boxes].map(([key, target]) => ({ key, target, width: type.widths.get(key) ?? 0 }));
   if (hooks) wishes.push({ key: hooksKey, target: hooks, width: type.widths.get(hooksKey) ?? 0 });
   const outline = outlinePoints(plate.outline).map((point): Spot => fitted.project(point));
-  const labels = placeLabels(wishes, { area, outline, height: type.height });
+  const labels = placeLabels(wishes, { area, outline, height: type.height, mayCross });
   return labels && { fitted, boxes, hooks, labels };
 }
 
-/** Lays a plate into a figure of the given size between a strip of words above and one below; the plate gives way a little
- * where its labels need the room. Throws when even half the size leaves some label without a place. */
-export function layMap(
-  plate: LaidPlate,
-  size: { readonly width: number; readonly height: number },
-  type: MapType,
-  marked: ReadonlySet<string>,
-): LaidMap {
-  const area = grown(boxAround([size.width / 2, size.height / 2], size.width, size.height - 2 * type.strip), -edge);
-  for (const ease of eases) {
-    const laid = layAt(plate, area, type, marked, ease);
+type Size = { readonly width: number; readonly height: number };
+
+function layIn(plate: LaidPlate, size: Size, type: MapType, marked: ReadonlySet<string>): LaidMap | undefined {
+  const { above, below } = mapStrips(size);
+  const area = { x0: edge, x1: size.width - edge, y0: above + edge, y1: size.height - below - edge };
+  for (const room of roomsToTry(plate, area, type)) {
+    const laid = layAt(plate, area, type, marked, room);
     if (laid) return laid;
+  }
+  return undefined;
+}
+
+/** Lays a plate below a strip of words, and above one where there is height; the plate gives way a little where its labels need
+ * the room. When even half the size leaves some label without a place, the figure grows higher than asked, so that its sheet
+ * is seen not to fit; throws when that does not help either. */
+export function layMap(plate: LaidPlate, size: Size, type: MapType, marked: ReadonlySet<string>): { map: LaidMap; size: Size } {
+  for (const more of growth) {
+    const tall = { ...size, height: size.height + more };
+    const map = layIn(plate, tall, type, marked);
+    if (map) return { map, size: tall };
   }
   throw new Error(`The labels of plate "${plate.id}" have no room in ${size.width} × ${size.height} mm`);
 }

@@ -1,12 +1,10 @@
 const size = 4.8;
 
-/** Lettering of plate maps, millimetres: capitals 3.2 high, the height of a whole line as browsers box it, the strips of words
- * above and below the plate, the ring and the numbered disc of a marked hole. */
+/** Lettering of plate maps, millimetres: capitals 3.2 high, the height of a whole line as browsers box it, the ring and the numbered disc of a marked hole. */
 export const mapLetters = {
   size,
   ascent: size * 0.984 + 0.12,
   height: size * 1.3 + 0.25,
-  strip: 8,
   ring: 1.2,
   line: 0.35,
   badge: 4.6,

@@ -2,39 +2,57 @@ import type { LaidPlate } from "../../model/laid-plate.ts";
 import type { Pen } from "../canvas.ts";
 import { scaleWords } from "../layout/lay-map.ts";
 import { mapLetters } from "../layout/map-letters.ts";
+import { mapStrips } from "../layout/map-strips.ts";
 import { textWidth } from "../text-widths.ts";
 import { arrow } from "./arrow.ts";
 
 const { size } = mapLetters;
 const towards = "towards the body";
 const face = "this face up";
+const [edge, shaft, baseline] = [0.5, 11.5, 5.2];
+const sideSize = 6.5;
+const scaleSize = 3.8;
+const gap = 2;
 
-function orientation(pen: Pen, plate: LaidPlate, width: number): void {
-  const [y, inner] = [5.4, 12];
+/** The arrow with its words at the proximal end, the side and the face at the other; returns how much each takes (mm). */
+function orientation(pen: Pen, plate: LaidPlate, width: number): { proximal: number; distal: number } {
   const start = plate.proximal === "start";
   const at = (x: number): number => (start ? x : width - x);
-  arrow(pen, [at(10.5), y - 1.6], [at(0.5), y - 1.6]);
-  pen.words([at(inner), y], towards, { size, weight: 600, anchor: start ? "start" : "end", data: { word: "proximal" } });
+  const [here, there] = start ? (["start", "end"] as const) : (["end", "start"] as const);
+  arrow(pen, [at(shaft - 1.5), baseline - 1.6], [at(edge), baseline - 1.6]);
+  pen.words([at(shaft), baseline], towards, { size, weight: 600, anchor: here, data: { word: "proximal" } });
   const side = plate.side === "none" ? "" : plate.side.toUpperCase();
-  const sideWidth = side === "" ? 0 : textWidth(side, 6.5, 700) + 3;
-  if (side !== "") {
-    pen.words([at(width - 0.5), y], side, { size: 6.5, weight: 700, anchor: start ? "end" : "start", data: { word: "side" } });
-  }
-  pen.words([at(width - 0.5 - sideWidth), y], face, { size, anchor: start ? "end" : "start", data: { word: "face" } });
+  const sideWidth = side === "" ? 0 : textWidth(side, sideSize, 700) + 3;
+  if (side !== "") pen.words([at(width - edge), baseline], side, { size: sideSize, weight: 700, anchor: there, data: { word: "side" } });
+  pen.words([at(width - edge - sideWidth), baseline], face, { size, anchor: there, data: { word: "face" } });
+  return { proximal: shaft + textWidth(towards, size, 600), distal: edge + sideWidth + textWidth(face, size) };
 }
 
-function bar(pen: Pen, scale: number, height: number): void {
-  const step = scale * 10 > 24 ? 5 : scale * 10 < 4 ? 20 : 10;
-  const y = height - 2.2;
-  const long = step * scale;
-  pen.box([0.5, y - 0.8], long, 1.6, { fill: "ink" });
-  pen.box([0.5 + long, y - 0.8], long, 1.6, { fill: "metal" });
-  const words = `${2 * step} mm on the plate, ${scaleWords(scale)}`;
-  pen.words([0.5 + 2 * long + 2, y + 1.2], words, { size: 3.8, data: { word: "scale" } });
+/** A bar in two halves that measures the plate, `left` to its right its words; on the line `y`. */
+function bar(pen: Pen, scale: number, long: number, [left, y]: readonly [number, number], words: string): void {
+  const half = (long * scale) / 2;
+  pen.box([left, y - 2], half, 1.6, { fill: "ink" });
+  pen.box([left + half, y - 2], half, 1.6, { fill: "metal" });
+  pen.words([left + 2 * half + gap, y], words, { size: scaleSize, data: { word: "scale" } });
+}
+
+/** The longest round length (mm of plate) whose bar is at most `room` mm of paper. */
+function roundLength(scale: number, room: number): number {
+  return [50, 20, 10, 5, 2].find((long) => long * scale <= room) ?? 1;
 }
 
 /** The words around a plate map: which end lies towards the body, the side, the face, and a scale bar in its own words. */
 export function mapFrame(pen: Pen, plate: LaidPlate, scale: number, paper: { readonly width: number; readonly height: number }): void {
-  orientation(pen, plate, paper.width);
-  bar(pen, scale, paper.height);
+  const { proximal, distal } = orientation(pen, plate, paper.width);
+  if (!mapStrips(paper).compact) {
+    const long = roundLength(scale, 40);
+    bar(pen, scale, long, [edge, paper.height - 1.2], `${long} mm on the plate, ${scaleWords(scale)}`);
+    return;
+  }
+  const [left, right] = plate.proximal === "start" ? [proximal, distal] : [distal, proximal];
+  const room = paper.width - left - right - 8;
+  const long = roundLength(scale, Math.min(24, room - gap - textWidth(`20 mm, ${scaleWords(scale)}`, scaleSize)));
+  const words = `${long} mm, ${scaleWords(scale)}`;
+  const taken = long * scale + gap + textWidth(words, scaleSize);
+  bar(pen, scale, long, [left + 4 + (room - taken) / 2, baseline], words);
 }
