@@ -15,8 +15,10 @@ function sheets(composing: Composing, system: string, group: ChainGroup, id: str
   const [chain] = group.chains;
   const recipe = known(catalogue.recipes, chain.recipe);
   const { called } = known(catalogue.screws, chain.screw);
+  const nearOnly = recipe.steps.some(({ verb, near_cortex_only }) => verb === "drill-pilot" && near_cortex_only);
   const steps = recipe.steps.map((step, index) => {
-    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, stepParts(composing, chain, step.verb), catalogue.interfaces, frameSize(recipe.steps.length));
+    const parts = { ...stepParts(composing, chain, step.verb), nearCortexOnly: nearOnly || step.near_cortex_only };
+    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, catalogue.interfaces, frameSize(recipe.steps.length));
     return stepView(composing, step, index, { frame, inHand: inHandOf(composing, chain, step) });
   });
   const atSteps = new Set(recipe.steps.flatMap(({ cautions }) => cautions));

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { plateMap } from "../../lib/draw/figures/plate-map.ts";
 import { step } from "../../lib/draw/figures/step.ts";
 import { verbs } from "../../lib/model/recipe.ts";
+import { libraryPlates } from "../draw/library-plates.ts";
 import { mirrored } from "../draw/mirrored.ts";
 import { plates } from "../draw/plates.ts";
 import { interfaces, lagParts, lockingParts } from "../draw/step-parts.ts";
@@ -59,6 +60,14 @@ test.each(plates.flatMap((plate) => [{ id: plate.id, plate }, { id: `${plate.id}
   },
 );
 
+test.each(libraryPlates())("no two boxes of labels, holes and words meet on the map of $id of a library in the browser", async (plate) => {
+  for (const height of [66, 40]) {
+    await show(plateMap("map", plate, { width: 194, height }).svg);
+    expect(await page.evaluate(clashes)).toEqual([]);
+    expect(await page.evaluate(() => document.querySelectorAll("[data-label]").length)).toBe(plate.holes.length);
+  }
+});
+
 test("the measuring sees a label moved onto another", async () => {
   const [plate] = plates;
   if (!plate) throw new Error("no plate");
@@ -71,7 +80,7 @@ test("the measuring sees a label moved onto another", async () => {
 });
 
 test.each(verbs)("the frame of %s stays within its size in the browser", async (verb) => {
-  for (const size of [{ width: 44, height: 18 }, { width: 38, height: 20 }]) {
+  for (const size of [{ width: 54, height: 30 }, { width: 42, height: 22 }, { width: 36, height: 18 }]) {
     for (const parts of [lockingParts, lagParts]) {
       await show(step("step", verb, parts, interfaces, size).svg);
       const over = await page.evaluate(() => {

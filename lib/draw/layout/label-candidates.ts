@@ -5,7 +5,7 @@ import { labelSpots } from "./label-spots.ts";
 import { within } from "./outline-points.ts";
 import { type Stretch, stretchMeetsBox, stretchMeetsStadium } from "./stretch.ts";
 
-const kept = 64;
+const kept = 100;
 const sameSpot = 1.1;
 const clear = 0.2;
 const nearEnough = 1.1;

@@ -20,7 +20,8 @@ export type Scene = {
 /** Draws one verb into a frame. */
 export type StepDrawing = (pen: Pen, scene: Scene) => void;
 
-const biggest = 1.25;
+const biggest = 1.6;
+const leastBone = 17.8;
 
 function widest({ sleeve, guide, insert, screw, zone, limiter, handle }: StepParts): number {
   const outer = sleeve?.kind === "threaded-sleeve" ? sleeve.outer : 0;
@@ -34,7 +35,7 @@ function widest({ sleeve, guide, insert, screw, zone, limiter, handle }: StepPar
 export function sceneOf(parts: StepParts, interfaces: Interfaces, size: { readonly width: number; readonly height: number }): Scene {
   const { width, height } = size;
   const scale = Math.min(biggest, (height - 4.5) / widest(parts));
-  const near = width * 0.43;
+  const near = Math.max(width * 0.43, leastBone);
   const thickness = ((parts.plateThickness ?? 3000) / 1000) * scale;
   return {
     width,
@@ -63,4 +64,9 @@ export function pilotWidth({ parts, scale }: Scene): number {
 export function glidingWidth({ parts, scale }: Scene): number {
   const drill = parts.drill?.kind === "drill" && parts.drill.use === "gliding" ? parts.drill.diameter : undefined;
   return ((parts.screw?.gliding ?? drill ?? parts.screw?.major ?? 3500) / 1000) * scale;
+}
+
+/** Where the pilot hole ends on paper: past the far cortex, or just inside the near one where the chain stops there. */
+export function pilotEnd({ parts, bone }: Scene): number {
+  return parts.nearCortexOnly ? bone.near - bone.cortex - 1.6 : bone.far - 1;
 }

@@ -1,12 +1,15 @@
-import type { Pen, Spot } from "../canvas.ts";
+import type { Pen } from "../canvas.ts";
 import { arrowHead } from "./arrow.ts";
+import type { Scene } from "./scene.ts";
 
-/** An arrow that turns about the frame's axis: a heavy bow in front of the tool with its head below; mm. */
-export function turnArrow(pen: Pen, [x, y]: Spot, half: number): void {
-  const bow = half * 0.75;
-  pen.path(
-    [["M", x - 0.6, y - half], ["C", x + bow, y - half, x + bow, y + half * 0.9, x + 0.9, y + half - 0.5]],
-    { stroke: "heavy" },
-  );
-  arrowHead(pen, [x - 1.2, y + half + 0.2], Math.PI * 0.9);
+const edge = 1;
+const tallest = 7.5;
+
+/** An arrow that turns about the frame's axis at its right edge: a heavy bow in front of the tool with its head below. */
+export function turnArrow(pen: Pen, { width, height, axis }: Scene): void {
+  const half = Math.min(height * 0.34, tallest, height - axis - 1.8);
+  const bow = half * 0.7;
+  const x = width - edge - bow * 0.75;
+  pen.path([["M", x - 0.6, axis - half], ["C", x + bow, axis - half, x + bow, axis + half * 0.9, x + 0.9, axis + half - 0.5]], { stroke: "heavy" });
+  arrowHead(pen, [x - 1.2, axis + half + 0.2], Math.PI * 0.9);
 }

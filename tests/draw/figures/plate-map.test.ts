@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { plateMap } from "../../../lib/draw/figures/plate-map.ts";
 import type { LaidPlate, LaidZone } from "../../../lib/model/laid-plate.ts";
+import { libraryPlates } from "../library-plates.ts";
 import { mirrored } from "../mirrored.ts";
 import { generatedPlate } from "../generated-plate.ts";
 import { labelFaults } from "../label-faults.ts";
@@ -11,7 +12,7 @@ import { readMap } from "../read-map.ts";
 const paper = { width: 192, height: 66 };
 const map = (plate: LaidPlate, marked: readonly string[] = []) => readMap(plateMap("map", plate, paper, marked).svg);
 
-test.each(plates)("distances between the holes of $id are read back within 0.1 mm of data times scale", (plate) => {
+test.each([...plates, ...libraryPlates()])("distances between the holes of $id are read back within 0.1 mm of data times scale", (plate) => {
   const { holes, scale } = map(plate);
   expect(holes.map((hole) => hole.label)).toEqual(plate.holes.map((hole) => hole.label));
   for (const [at, hole] of holes.entries()) {
@@ -24,7 +25,7 @@ test.each(plates)("distances between the holes of $id are read back within 0.1 m
   }
 });
 
-test.each(plates)("the other side of $id has every hole mirrored exactly and no word mirrored", (plate) => {
+test.each([...plates, ...libraryPlates()])("the other side of $id has every hole mirrored exactly and no word mirrored", (plate) => {
   const [one, other] = [map(plate), map(mirrored(plate))];
   expect(other.scale).toBe(one.scale);
   const middle = (plate.bounds.min[1] + plate.bounds.max[1]) / 2;
@@ -47,6 +48,20 @@ test.each(plates)("the map of $id carries the side in words, the face and the en
   expect(said("face")).toEqual(["this face up"]);
   expect(said("proximal")).toEqual(["towards the body"]);
   expect(said("scale")[0]).toMatch(/true size$/);
+});
+
+test("mirrored plates of a library have the same labels at mirrored places", () => {
+  const laid = libraryPlates();
+  const pairs = laid.filter(({ side }) => side === "left").flatMap((left) => {
+    const right = laid.find(({ id }) => id === left.id.replace("left", "right"));
+    return right ? [{ left, right }] : [];
+  });
+  expect(pairs.length).toBeGreaterThan(0);
+  for (const { left, right } of pairs) {
+    expect(map(right).holes.map(({ label, dataX, dataY }) => [label, dataX, dataY])).toEqual(
+      map(left).holes.map(({ label, dataX, dataY }) => [label, dataX, -dataY || 0]),
+    );
+  }
 });
 
 test("every label keeps its hole, its size and its distance from all else on a thousand generated plates", () => {

@@ -19,5 +19,6 @@ export const confirm: StepDrawing = (pen, { width, height, parts, scale }) => {
   const seat = zone && "seat" in zone ? (zone.seat / 1000) * scale : undefined;
   const slot = zone && "slot" in zone ? (zone.slot / 1000) * scale : undefined;
   pen.group("hole", { at: [width * 0.53, y] }, (group) => holeParts[zone?.kind ?? "plain-round"].draw(group, { through, seat, slot }));
-  tickBox(pen, [width * 0.72, y - height * 0.25], height * 0.5, true);
+  const side = Math.min(height * 0.5, width * 0.22);
+  tickBox(pen, [width * 0.72, y - side / 2], side, true);
 };

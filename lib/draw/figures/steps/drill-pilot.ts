@@ -2,13 +2,13 @@ import { arrow } from "../../parts/arrow.ts";
 import { drawBone } from "../../parts/bone.ts";
 import { drawHolder } from "../../parts/drill-holder.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { glidingWidth, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { glidingWidth, pilotEnd, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
 import { drawTool, toolShape } from "../../parts/tool.ts";
 
 /** The pilot drill through its sleeve, guide or insert into the bone: both cortices, or the near one only. */
 export const drillPilot: StepDrawing = (pen, scene) => {
   const { parts, bone, width, height, plate } = scene;
-  const tip = parts.nearCortexOnly ? bone.near - bone.cortex - 1.6 : bone.far - 1.9;
+  const tip = pilotEnd(scene) - 0.6;
   const pilot = { width: pilotWidth(scene), to: tip };
   const gliding = { width: glidingWidth(scene), to: bone.near - bone.cortex };
   drawBone(pen, scene, parts.insert ? [pilot, gliding] : [pilot]);

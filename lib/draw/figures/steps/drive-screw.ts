@@ -1,16 +1,16 @@
 import { drawBone } from "../../parts/bone.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { pilotEnd, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
 import { drawScrew, drawTool, toolShape } from "../../parts/tool.ts";
 import { turnArrow } from "../../parts/turn-arrow.ts";
 
 /** The screw on its driver, on the way in. */
 export const driveScrew: StepDrawing = (pen, scene) => {
-  const { parts, bone, width, axis, height, plate, scale } = scene;
+  const { parts, width, height, plate, scale } = scene;
   const top = plate.to + ((parts.screw?.head.height ?? 2500) / 1000) * scale + 1.6;
-  drawBone(pen, scene, [{ width: pilotWidth(scene), to: bone.far - 1 }]);
+  drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
   drawPlateSection(pen, scene);
   if (parts.driver) drawTool(pen, scene, toolShape(scene, parts.driver), top - 1.2);
-  drawScrew(pen, scene, bone.far + 4, top);
-  turnArrow(pen, [width - 6.5, axis], height * 0.34);
+  drawScrew(pen, scene, pilotEnd(scene) + 5, top);
+  turnArrow(pen, scene);
 };

@@ -17,7 +17,7 @@ function blade(pen: Pen, [jx, jy]: Spot, [tx, ty]: Spot, bulge: number): void {
 /** Plate and bone held together between the points of a forceps. */
 export const hold: StepDrawing = (pen, scene) => {
   const { bone, plate, axis, width } = scene;
-  const shifted = { ...scene, bone: { ...bone, far: bone.far + 5, near: bone.near + 5 }, plate: { from: plate.from + 5, to: plate.to + 5 } };
+  const shifted = { ...scene, bone: { ...bone, far: bone.far + 3.6, near: bone.near + 3.6 }, plate: { from: plate.from + 3.6, to: plate.to + 3.6 } };
   drawBone(pen, shifted);
   drawSolidPlate(pen, shifted);
   const joint: Spot = [(shifted.bone.far + shifted.plate.to) / 2, 3];
@@ -25,5 +25,5 @@ export const hold: StepDrawing = (pen, scene) => {
   blade(pen, joint, [shifted.bone.far - 0.2, at], -4.2);
   blade(pen, joint, [shifted.plate.to + 0.2, at], 4.2);
   pen.circle(joint, 1.9, { fill: "metal", stroke: "bold" });
-  arrow(pen, [width - 3, at], [shifted.plate.to + 6, at]);
+  arrow(pen, [width - 0.8, at], [shifted.plate.to + 5, at]);
 };

@@ -1,16 +1,16 @@
 import { drawBone } from "../../parts/bone.ts";
 import { drawHolder } from "../../parts/drill-holder.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { pilotEnd, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
 import { drawTool, toolShape } from "../../parts/tool.ts";
 
 /** The mark on the drill's shank is read where the sleeve ends. */
 export const readMarks: StepDrawing = (pen, scene) => {
-  const { parts, bone, width, height, axis } = scene;
+  const { parts, width, height, axis } = scene;
   const end = width * 0.76;
-  drawBone(pen, scene, [{ width: pilotWidth(scene), to: bone.far - 1.9 }]);
+  drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) - 0.6 }]);
   drawPlateSection(pen, scene);
-  if (parts.drill) drawTool(pen, scene, toolShape(scene, parts.drill), bone.far - 1.9, end);
+  if (parts.drill) drawTool(pen, scene, toolShape(scene, parts.drill), pilotEnd(scene) - 0.6, end);
   const half = pilotWidth(scene) / 2;
   pen.box([end - 1, axis - half], width - end, half * 2, { fill: "metal" });
   for (const [at, x] of [end + 1.4, end + 4.2, end + 7].entries()) pen.line([x, axis - half], [x, axis + half], { stroke: at === 0 ? "heavy" : "bold" });

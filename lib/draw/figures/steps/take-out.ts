@@ -1,13 +1,13 @@
 import { arrow } from "../../parts/arrow.ts";
 import { drawBone } from "../../parts/bone.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { pilotEnd, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
 import { drawTool, toolShape } from "../../parts/tool.ts";
 
 /** Sleeve, insert, guide or drill comes out of the plate. */
 export const takeOut: StepDrawing = (pen, scene) => {
-  const { parts, bone, width, height, plate } = scene;
-  drawBone(pen, scene, [{ width: pilotWidth(scene), to: parts.nearCortexOnly ? bone.near - bone.cortex - 1.6 : bone.far - 1 }]);
+  const { parts, width, height, plate } = scene;
+  drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
   drawPlateSection(pen, scene);
   const tool = parts.insert ?? parts.sleeve ?? parts.guide ?? parts.drill;
   if (tool) drawTool(pen, scene, toolShape(scene, tool, parts.guideEnd), plate.to + 3.4);

@@ -1,19 +1,19 @@
 import { drawBone } from "../../parts/bone.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { pilotEnd, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
 import { seatedTop } from "../../parts/seated-screw.ts";
 import { drawScrew, drawTool, toolShape } from "../../parts/tool.ts";
 import { turnArrow } from "../../parts/turn-arrow.ts";
 
 /** The seated screw turned tight with shaft and handle alone. */
 export const tightenByHand: StepDrawing = (pen, scene) => {
-  const { parts, bone, width, axis, height } = scene;
+  const { parts, width } = scene;
   const top = seatedTop(scene);
-  drawBone(pen, scene, [{ width: pilotWidth(scene), to: bone.far - 1 }]);
+  drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
   drawPlateSection(pen, scene);
   const joint = top + 7;
   if (parts.driver) drawTool(pen, scene, toolShape(scene, parts.driver), top - 1.2, joint + 0.5);
   if (parts.handle) drawTool(pen, scene, toolShape(scene, parts.handle), joint);
-  drawScrew(pen, scene, bone.far - 1.2, top);
-  turnArrow(pen, [width - 6.5, axis], height * 0.38);
+  drawScrew(pen, scene, pilotEnd(scene), top);
+  turnArrow(pen, scene);
 };

@@ -7,10 +7,10 @@ import { turnArrow } from "../../parts/turn-arrow.ts";
 
 /** The sleeve turned by hand into the threaded hole, square to the plate. */
 export const turnInSleeve: StepDrawing = (pen, scene) => {
-  const { parts, plate, width, axis, height } = scene;
+  const { parts, plate, width } = scene;
   drawBone(pen, scene);
   drawPlateSection(pen, scene);
   if (parts.sleeve) drawShortened(pen, scene, toolShape(scene, parts.sleeve), plate.from + 0.3, width - 6.4, 7);
   squareMark(pen, scene);
-  turnArrow(pen, [width - 5.4, axis], height * 0.36);
+  turnArrow(pen, scene);
 };
