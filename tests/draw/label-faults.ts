@@ -8,19 +8,31 @@ type Line = readonly [number, number, number, number];
 
 /** Whether two lines share a point: their boxes do, and neither has both ends of the other strictly on one side. */
 function cross(a: Line, b: Line): boolean {
-  const span = (line: Line, axis: 0 | 1): [number, number] => [Math.min(line[axis], line[axis + 2] as number), Math.max(line[axis], line[axis + 2] as number)];
+  const span = (line: Line, axis: 0 | 1): [number, number] => [
+    Math.min(line[axis], line[axis + 2] as number),
+    Math.max(line[axis], line[axis + 2] as number),
+  ];
   for (const axis of [0, 1] as const) {
     const [[low, high], [otherLow, otherHigh]] = [span(a, axis), span(b, axis)];
     if (low > otherHigh || otherLow > high) return false;
   }
-  const side = (line: Line, x: number, y: number): number => (line[2] - line[0]) * (y - line[1]) - (line[3] - line[1]) * (x - line[0]);
-  return side(a, b[0], b[1]) * side(a, b[2], b[3]) <= 0 && side(b, a[0], a[1]) * side(b, a[2], a[3]) <= 0;
+  const side = (line: Line, x: number, y: number): number =>
+    (line[2] - line[0]) * (y - line[1]) - (line[3] - line[1]) * (x - line[0]);
+  return (
+    side(a, b[0], b[1]) * side(a, b[2], b[3]) <= 0 && side(b, a[0], a[1]) * side(b, a[2], a[3]) <= 0
+  );
 }
 
 function meets(line: Line, box: Item): boolean {
-  const within = (x: number, y: number): boolean => x > box.minX && x < box.maxX && y > box.minY && y < box.maxY;
+  const within = (x: number, y: number): boolean =>
+    x > box.minX && x < box.maxX && y > box.minY && y < box.maxY;
   const { minX, minY, maxX, maxY } = box;
-  const sides: Line[] = [[minX, minY, maxX, minY], [maxX, minY, maxX, maxY], [maxX, maxY, minX, maxY], [minX, maxY, minX, minY]];
+  const sides: Line[] = [
+    [minX, minY, maxX, minY],
+    [maxX, minY, maxX, maxY],
+    [maxX, maxY, minX, maxY],
+    [minX, maxY, minX, minY],
+  ];
   return within(line[0], line[1]) || sides.some((side) => cross(line, side));
 }
 
@@ -34,13 +46,21 @@ function holeItem(plate: LaidPlate, map: ReadMap, label: string): Item {
     const seat = zone.seat ?? through;
     const along = zone.slot ? seat + zone.slot - through : seat;
     const [dx, dy] = [(zone.at[0] - hole.at[0]) / 1000, (zone.at[1] - hole.at[1]) / 1000];
-    return { minX: dx - along / 2000, maxX: dx + along / 2000, minY: dy - seat / 2000, maxY: dy + seat / 2000 };
+    return {
+      minX: dx - along / 2000,
+      maxX: dx + along / 2000,
+      minY: dy - seat / 2000,
+      maxY: dy + seat / 2000,
+    };
   });
-  const pick = (way: "min" | "max", key: keyof (typeof boxes)[number]): number => Math[way](...boxes.map((box) => box[key])) * map.scale;
+  const pick = (way: "min" | "max", key: keyof (typeof boxes)[number]): number =>
+    Math[way](...boxes.map((box) => box[key])) * map.scale;
   return {
     what: label,
-    minX: drawn.x + pick("min", "minX"), maxX: drawn.x + pick("max", "maxX"),
-    minY: drawn.y + pick("min", "minY"), maxY: drawn.y + pick("max", "maxY"),
+    minX: drawn.x + pick("min", "minX"),
+    maxX: drawn.x + pick("max", "maxX"),
+    minY: drawn.y + pick("min", "minY"),
+    maxY: drawn.y + pick("max", "maxY"),
   };
 }
 
@@ -55,10 +75,16 @@ function rims(plate: LaidPlate, map: ReadMap, label: string): Line[] {
     const core = zone.slot ? (zone.slot - through) / 2 : 0;
     const spots = Array.from({ length: 49 }, (_, at) => {
       const angle = (2 * Math.PI * at) / 48;
-      const x = radius * Math.cos(angle) + core * Math.sign(Math.cos(angle)) + zone.at[0] - hole.at[0];
-      return [drawn.x + (x * map.scale) / 1000, drawn.y + ((radius * Math.sin(angle) + zone.at[1] - hole.at[1]) * map.scale) / 1000] as const;
+      const x =
+        radius * Math.cos(angle) + core * Math.sign(Math.cos(angle)) + zone.at[0] - hole.at[0];
+      return [
+        drawn.x + (x * map.scale) / 1000,
+        drawn.y + ((radius * Math.sin(angle) + zone.at[1] - hole.at[1]) * map.scale) / 1000,
+      ] as const;
     });
-    return spots.slice(1).map(([x, y], at): Line => [spots[at]?.[0] ?? x, spots[at]?.[1] ?? y, x, y]);
+    return spots
+      .slice(1)
+      .map(([x, y], at): Line => [spots[at]?.[0] ?? x, spots[at]?.[1] ?? y, x, y]);
   });
 }
 
@@ -66,13 +92,21 @@ function rims(plate: LaidPlate, map: ReadMap, label: string): Line[] {
  * as the typeface's ascent and descent say. */
 export function labelFaults(plate: LaidPlate, map: ReadMap): string[] {
   const faults: string[] = [];
-  const wanted = plate.holes.map((hole) => hole.label).sort().join(" ");
-  const got = map.labels.map(({ label, words }) => (label === words ? label : `${label}≠${words}`)).sort().join(" ");
+  const wanted = plate.holes
+    .map((hole) => hole.label)
+    .sort()
+    .join(" ");
+  const got = map.labels
+    .map(({ label, words }) => (label === words ? label : `${label}≠${words}`))
+    .sort()
+    .join(" ");
   if (got !== wanted) faults.push(`labels ${got}, wanted ${wanted}`);
   const labels: Item[] = map.labels.map(({ label, x, y, size }) => ({
     what: label,
-    minX: x - textWidth(label, size, 600), maxX: x,
-    minY: y - size * 0.984, maxY: y + size * 0.316,
+    minX: x - textWidth(label, size, 600),
+    maxX: x,
+    minY: y - size * 0.984,
+    maxY: y + size * 0.316,
   }));
   const holes = plate.holes.map((hole) => holeItem(plate, map, hole.label));
   const tree = new RBush<Item>();
@@ -80,17 +114,26 @@ export function labelFaults(plate: LaidPlate, map: ReadMap): string[] {
   for (const [at, { size, label }] of map.labels.entries()) {
     if (size * 0.668 < 3.2) faults.push(`${label} is set in ${size} mm`);
     const box = labels[at] as Item;
-    if (box.minX < 0 || box.minY < 0 || box.maxX > map.width || box.maxY > map.height) faults.push(`${label} leaves the figure`);
+    if (box.minX < 0 || box.minY < 0 || box.maxX > map.width || box.maxY > map.height)
+      faults.push(`${label} leaves the figure`);
     for (const hit of tree.search(box)) if (hit !== box) faults.push(`${label} meets ${hit.what}`);
     const hole = map.holes.find((one) => one.label === label);
-    const [dx, dy] = [Math.max(box.minX - (hole?.x ?? 1e9), 0, (hole?.x ?? -1e9) - box.maxX), Math.max(box.minY - (hole?.y ?? 1e9), 0, (hole?.y ?? -1e9) - box.maxY)];
-    if (Math.hypot(dx, dy) > 15) faults.push(`${label} is ${Math.hypot(dx, dy).toFixed(1)} mm from its hole`);
+    const [dx, dy] = [
+      Math.max(box.minX - (hole?.x ?? 1e9), 0, (hole?.x ?? -1e9) - box.maxX),
+      Math.max(box.minY - (hole?.y ?? 1e9), 0, (hole?.y ?? -1e9) - box.maxY),
+    ];
+    if (Math.hypot(dx, dy) > 15)
+      faults.push(`${label} is ${Math.hypot(dx, dy).toFixed(1)} mm from its hole`);
   }
   for (const [at, { label, line }] of map.leaders.entries()) {
-    for (const other of map.leaders.slice(at + 1)) if (cross(line, other.line)) faults.push(`leaders of ${label} and ${other.label} cross`);
-    for (const box of labels) if (box.what !== label && meets(line, box)) faults.push(`leader of ${label} meets label ${box.what}`);
+    for (const other of map.leaders.slice(at + 1))
+      if (cross(line, other.line)) faults.push(`leaders of ${label} and ${other.label} cross`);
+    for (const box of labels)
+      if (box.what !== label && meets(line, box))
+        faults.push(`leader of ${label} meets label ${box.what}`);
     for (const { label: other } of plate.holes) {
-      if (other !== label && rims(plate, map, other).some((piece) => cross(line, piece))) faults.push(`leader of ${label} meets hole ${other}`);
+      if (other !== label && rims(plate, map, other).some((piece) => cross(line, piece)))
+        faults.push(`leader of ${label} meets hole ${other}`);
     }
   }
   return faults;

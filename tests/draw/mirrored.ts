@@ -11,7 +11,9 @@ export function mirrored(plate: LaidPlate): LaidPlate {
     outline: {
       start: flip(plate.outline.start),
       segments: plate.outline.segments.map((piece) =>
-        "line" in piece ? { line: flip(piece.line) } : { curve: [flip(piece.curve[0]), flip(piece.curve[1]), flip(piece.curve[2])] },
+        "line" in piece
+          ? { line: flip(piece.line) }
+          : { curve: [flip(piece.curve[0]), flip(piece.curve[1]), flip(piece.curve[2])] },
       ),
     },
     holes: plate.holes.map((hole) => ({

@@ -12,7 +12,9 @@ import { interfaces, lagParts, lockingParts } from "../draw/step-parts.ts";
 
 const resolve = createRequire(import.meta.url).resolve;
 const face = (weight: number): string => {
-  const file = resolve(`@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`);
+  const file = resolve(
+    `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`,
+  );
   const data = readFileSync(file).toString("base64");
   return `@font-face{font-family:"Atkinson Hyperlegible Next";font-weight:${weight};src:url(data:font/woff2;base64,${data})}`;
 };
@@ -36,37 +38,68 @@ async function show(svg: string): Promise<void> {
 const clashes = (): string[] => {
   const svg = document.querySelector("svg") as SVGSVGElement;
   const boxes = [...svg.querySelectorAll("[data-label],[data-hole],[data-word]")].map((element) => {
-    const name = ["label", "hole", "word"].map((key) => element.getAttribute(`data-${key}`) ?? "").join(" ");
-    return { name, isHole: element.hasAttribute("data-hole"), box: element.getBoundingClientRect() };
+    const name = ["label", "hole", "word"]
+      .map((key) => element.getAttribute(`data-${key}`) ?? "")
+      .join(" ");
+    return {
+      name,
+      isHole: element.hasAttribute("data-hole"),
+      box: element.getBoundingClientRect(),
+    };
   });
   const frame = svg.getBoundingClientRect();
-  const faults = boxes.filter(({ box }) => box.left < frame.left - 1 || box.right > frame.right + 1).map(({ name }) => `${name} leaves the figure`);
+  const faults = boxes
+    .filter(({ box }) => box.left < frame.left - 1 || box.right > frame.right + 1)
+    .map(({ name }) => `${name} leaves the figure`);
   boxes.forEach((a, at) => {
     for (const b of boxes.slice(at + 1)) {
       if (a.isHole && b.isHole) continue;
-      const apart = a.box.right <= b.box.left || b.box.right <= a.box.left || a.box.bottom <= b.box.top || b.box.bottom <= a.box.top;
+      const apart =
+        a.box.right <= b.box.left ||
+        b.box.right <= a.box.left ||
+        a.box.bottom <= b.box.top ||
+        b.box.bottom <= a.box.top;
       if (!apart) faults.push(`${a.name} meets ${b.name}`);
     }
   });
   return faults;
 };
 
-test.each(plates.flatMap((plate) => [{ id: plate.id, plate }, { id: `${plate.id}, other side`, plate: mirrored(plate) }]))(
+test.each(
+  plates.flatMap((plate) => [
+    { id: plate.id, plate },
+    { id: `${plate.id}, other side`, plate: mirrored(plate) },
+  ]),
+)(
   "no two boxes of labels, holes and words meet on the map of $id in the browser",
   async ({ plate }) => {
-    await show(plateMap("map", plate, { width: 192, height: 66 }, plate.holes.slice(0, 2).map((hole) => hole.label)).svg);
+    await show(
+      plateMap(
+        "map",
+        plate,
+        { width: 192, height: 66 },
+        plate.holes.slice(0, 2).map((hole) => hole.label),
+      ).svg,
+    );
     expect(await page.evaluate(clashes)).toEqual([]);
-    expect(await page.evaluate(() => document.querySelectorAll("[data-label]").length)).toBe(plate.holes.length);
+    expect(await page.evaluate(() => document.querySelectorAll("[data-label]").length)).toBe(
+      plate.holes.length,
+    );
   },
 );
 
-test.each(libraryPlates())("no two boxes of labels, holes and words meet on the map of $id of a library in the browser", async (plate) => {
-  for (const height of [66, 40]) {
-    await show(plateMap("map", plate, { width: 194, height }).svg);
-    expect(await page.evaluate(clashes)).toEqual([]);
-    expect(await page.evaluate(() => document.querySelectorAll("[data-label]").length)).toBe(plate.holes.length);
-  }
-});
+test.each(libraryPlates())(
+  "no two boxes of labels, holes and words meet on the map of $id of a library in the browser",
+  async (plate) => {
+    for (const height of [66, 40]) {
+      await show(plateMap("map", plate, { width: 194, height }).svg);
+      expect(await page.evaluate(clashes)).toEqual([]);
+      expect(await page.evaluate(() => document.querySelectorAll("[data-label]").length)).toBe(
+        plate.holes.length,
+      );
+    }
+  },
+);
 
 test("the measuring sees a label moved onto another", async () => {
   const [plate] = plates;
@@ -80,14 +113,23 @@ test("the measuring sees a label moved onto another", async () => {
 });
 
 test.each(verbs)("the frame of %s stays within its size in the browser", async (verb) => {
-  for (const size of [{ width: 54, height: 30 }, { width: 42, height: 22 }, { width: 36, height: 18 }]) {
+  for (const size of [
+    { width: 54, height: 30 },
+    { width: 42, height: 22 },
+    { width: 36, height: 18 },
+  ]) {
     for (const parts of [lockingParts, lagParts]) {
       await show(step("step", verb, parts, interfaces, size).svg);
       const over = await page.evaluate(() => {
         const svg = document.querySelector("svg") as SVGSVGElement;
         const drawn = (svg.querySelector("g") as SVGGElement).getBBox();
         const { width, height } = svg.viewBox.baseVal;
-        return Math.max(-drawn.x, -drawn.y, drawn.x + drawn.width - width, drawn.y + drawn.height - height);
+        return Math.max(
+          -drawn.x,
+          -drawn.y,
+          drawn.x + drawn.width - width,
+          drawn.y + drawn.height - height,
+        );
       });
       expect(over, JSON.stringify(size)).toBeLessThan(0.4);
     }

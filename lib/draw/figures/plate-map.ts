@@ -28,12 +28,23 @@ function label(pen: Pen, place: PlacedLabel, words: string, order: number): void
   if (leader) pen.line(...leader, { data: { leader: place.key } });
   if (bar) pen.line(...bar, { stroke: "bold" });
   const baseline = box.y0 + ascent;
-  const named: Record<string, string> = place.key === hooksKey ? { word: hooksKey } : { label: place.key };
-  pen.words([box.x1 - pad, baseline], words, { size, weight: place.key === hooksKey ? 400 : 600, anchor: "end", data: named });
+  const named: Record<string, string> =
+    place.key === hooksKey ? { word: hooksKey } : { label: place.key };
+  pen.words([box.x1 - pad, baseline], words, {
+    size,
+    weight: place.key === hooksKey ? 400 : 600,
+    anchor: "end",
+    data: named,
+  });
   if (order === 0) return;
   const [x, y] = [box.x0 + pad + badge / 2, baseline - (size * 0.668) / 2];
   pen.circle([x, y], badge / 2, { fill: "ink", stroke: "none" });
-  pen.words([x, y + 1.25], String(order), { size: 3.7, weight: 700, anchor: "middle", colour: "metal" });
+  pen.words([x, y + 1.25], String(order), {
+    size: 3.7,
+    weight: 700,
+    anchor: "middle",
+    colour: "metal",
+  });
 }
 
 function describe(plate: LaidPlate, words: string): string {
@@ -42,7 +53,13 @@ function describe(plate: LaidPlate, words: string): string {
   return `Seen from its upper face, ${side}, ${words}; the ${plate.proximal === "start" ? "left" : "right"} end lies towards the body. Holes: ${holes}.`;
 }
 
-function drawMap(pen: Pen, plate: LaidPlate, laid: LaidMap, paper: { width: number; height: number }, marked: readonly string[]): void {
+function drawMap(
+  pen: Pen,
+  plate: LaidPlate,
+  laid: LaidMap,
+  paper: { width: number; height: number },
+  marked: readonly string[],
+): void {
   const { fitted } = laid;
   pen.group("map", { data: { scale: fitted.scale, plate: plate.id } }, (map) => {
     mapFrame(map, plate, fitted.scale, paper);
@@ -50,7 +67,12 @@ function drawMap(pen: Pen, plate: LaidPlate, laid: LaidMap, paper: { width: numb
     plateBody(map, plate, fitted);
     for (const hole of plate.holes) {
       const box = laid.boxes.get(hole.label);
-      placedHole(map, hole, fitted, box && marked.includes(hole.label) ? grown(box, -line / 2) : undefined);
+      placedHole(
+        map,
+        hole,
+        fitted,
+        box && marked.includes(hole.label) ? grown(box, -line / 2) : undefined,
+      );
     }
     for (const place of laid.labels) {
       const words = place.key === hooksKey ? hooksWords(plate.hooks?.count ?? 0) : place.key;
@@ -66,6 +88,13 @@ export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = []): F
   const type = { height, line, ring, widths: widthsOf(plate, marked) };
   const { map, size: paper } = layMap(plate, asked, type, new Set(marked));
   const words = scaleWords(map.fitted.scale);
-  const about = { title: `Plate map: ${plate.name}`, description: describe(plate, words), ...paper };
-  return { ...drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, marked)), scaleWords: words };
+  const about = {
+    title: `Plate map: ${plate.name}`,
+    description: describe(plate, words),
+    ...paper,
+  };
+  return {
+    ...drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, marked)),
+    scaleWords: words,
+  };
 };

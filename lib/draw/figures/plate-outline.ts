@@ -12,7 +12,12 @@ export const plateOutline: Pictures["plateOutline"] = (id, plate, width) => {
   const long = width - 2 * edge;
   const high = (long * (extent.y1 - extent.y0)) / (extent.x1 - extent.x0);
   const fitted = fitPlate(plate, { x0: edge, x1: width - edge, y0: edge, y1: edge + high });
-  const about = { title: `Outline of ${plate.name}`, description: `${plate.holes.length} holes.`, width, height: high + 2 * edge };
+  const about = {
+    title: `Outline of ${plate.name}`,
+    description: `${plate.holes.length} holes.`,
+    width,
+    height: high + 2 * edge,
+  };
   return drawFigure(id, about, (pen) =>
     pen.group("outline", { data: { scale: fitted.scale, plate: plate.id } }, (group) => {
       plateHooks(group, plate, fitted);

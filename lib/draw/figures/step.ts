@@ -1,7 +1,7 @@
 import type { Pictures } from "../../model/figure.ts";
 import type { Verb } from "../../model/recipe.ts";
 import { drawFigure } from "../canvas.ts";
-import { sceneOf, type StepDrawing } from "../parts/scene.ts";
+import { type StepDrawing, sceneOf } from "../parts/scene.ts";
 import { aimGuide } from "./steps/aim-guide.ts";
 import { confirm } from "./steps/confirm.ts";
 import { count } from "./steps/count.ts";
@@ -24,26 +24,55 @@ import { turnInSleeve } from "./steps/turn-in-sleeve.ts";
 import { watchGap } from "./steps/watch-gap.ts";
 
 /** What each verb's frame shows, in words, and its drawing. */
-export const stepDrawings: Readonly<Record<Verb, { readonly words: string; readonly draw: StepDrawing }>> = {
+export const stepDrawings: Readonly<
+  Record<Verb, { readonly words: string; readonly draw: StepDrawing }>
+> = {
   confirm: { words: "An eye looks at the hole that is meant; a box is ticked.", draw: confirm },
   hold: { words: "A forceps holds the plate on the bone.", draw: hold },
-  "seat-hooks": { words: "The plate's hooks are pressed over the edge of the bone.", draw: seatHooks },
+  "seat-hooks": {
+    words: "The plate's hooks are pressed over the edge of the bone.",
+    draw: seatHooks,
+  },
   "aim-guide": { words: "The guide's end stands in its hole on the drill's line.", draw: aimGuide },
-  "turn-in-sleeve": { words: "The threaded sleeve is turned by hand into the hole, square to the plate.", draw: turnInSleeve },
-  "drill-pilot": { words: "The pilot drill goes through its guide into the bone.", draw: drillPilot },
+  "turn-in-sleeve": {
+    words: "The threaded sleeve is turned by hand into the hole, square to the plate.",
+    draw: turnInSleeve,
+  },
+  "drill-pilot": {
+    words: "The pilot drill goes through its guide into the bone.",
+    draw: drillPilot,
+  },
   "drill-gliding": { words: "The gliding drill opens the near cortex only.", draw: drillGliding },
   "place-insert": { words: "The insert slides into the gliding hole.", draw: placeInsert },
   "take-out": { words: "The tool comes out of the plate.", draw: takeOut },
-  measure: { words: "The depth gauge rests on the plate, its hook behind the far side of the bone.", draw: measure },
+  measure: {
+    words: "The depth gauge rests on the plate, its hook behind the far side of the bone.",
+    draw: measure,
+  },
   "read-marks": { words: "The mark on the drill is read where the sleeve ends.", draw: readMarks },
   tap: { words: "The tap is turned into the drilled hole.", draw: tap },
-  countersink: { words: "The countersink cuts a seat into the bone, outside the plate.", draw: countersink },
+  countersink: {
+    words: "The countersink cuts a seat into the bone, outside the plate.",
+    draw: countersink,
+  },
   "drive-screw": { words: "The screw goes in on its driver.", draw: driveScrew },
-  "watch-gap": { words: "The gap between two pieces of bone closes under the plate.", draw: watchGap },
-  "tighten-by-hand": { words: "Shaft and handle turn the seated screw tight.", draw: tightenByHand },
-  "tighten-to-limit": { words: "Shaft, torque limiter and handle turn the seated screw until one signal.", draw: tightenToLimit },
+  "watch-gap": {
+    words: "The gap between two pieces of bone closes under the plate.",
+    draw: watchGap,
+  },
+  "tighten-by-hand": {
+    words: "Shaft and handle turn the seated screw tight.",
+    draw: tightenByHand,
+  },
+  "tighten-to-limit": {
+    words: "Shaft, torque limiter and handle turn the seated screw until one signal.",
+    draw: tightenToLimit,
+  },
   "take-out-wires": { words: "The temporary wires are drawn out.", draw: takeOutWires },
-  "final-pass": { words: "Every screw is tightened once more; each has a box to tick.", draw: finalPass },
+  "final-pass": {
+    words: "Every screw is tightened once more; each has a box to tick.",
+    draw: finalPass,
+  },
   count: { words: "A tally is counted and the number written down.", draw: count },
 };
 
@@ -52,5 +81,7 @@ export const step: Pictures["step"] = (id, verb, parts, interfaces, size) => {
   const { words, draw } = stepDrawings[verb];
   const scene = sceneOf(parts, interfaces, size);
   const about = { title: verb.replaceAll("-", " "), description: words, ...size };
-  return drawFigure(id, about, (pen) => pen.group("step", { data: { verb, scale: scene.scale } }, (group) => draw(group, scene)));
+  return drawFigure(id, about, (pen) =>
+    pen.group("step", { data: { verb, scale: scene.scale } }, (group) => draw(group, scene)),
+  );
 };

@@ -2,7 +2,12 @@
 export type Spot = readonly [x: number, y: number];
 
 /** An upright rectangle in one frame of coordinates. */
-export type Box = { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number };
+export type Box = {
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+};
 
 /** The box of the given size around a middle. */
 export function boxAround([x, y]: Spot, width: number, height: number): Box {
@@ -21,7 +26,9 @@ export function overlaps(a: Box, b: Box, clear = 0): boolean {
 
 /** Whether `inner` lies wholly in `outer`. */
 export function holds(outer: Box, inner: Box): boolean {
-  return inner.x0 >= outer.x0 && inner.x1 <= outer.x1 && inner.y0 >= outer.y0 && inner.y1 <= outer.y1;
+  return (
+    inner.x0 >= outer.x0 && inner.x1 <= outer.x1 && inner.y0 >= outer.y0 && inner.y1 <= outer.y1
+  );
 }
 
 /** The smallest box around all of them; throws without any. */

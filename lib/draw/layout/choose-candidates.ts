@@ -21,7 +21,9 @@ class Board {
 
   constructor(choice: Choice) {
     this.choice = choice;
-    this.options = choice.costs.map((costs, item) => costs.map((cost, option) => ({ item, option, cost })));
+    this.options = choice.costs.map((costs, item) =>
+      costs.map((cost, option) => ({ item, option, cost })),
+    );
     this.against = choice.costs.map((costs) => costs.map(() => 0));
     this.used = choice.costs.map(() => 0);
     for (const item of this.used.keys()) this.count(item, 1);
@@ -45,7 +47,11 @@ class Board {
 
   /** The one item in the way of an option that has a single foe. */
   foe(item: number, option: number): number {
-    return (this.choice.rivals[item] ?? []).find((other) => this.choice.clash(item, option, other, this.used[other] ?? 0)) ?? -1;
+    return (
+      (this.choice.rivals[item] ?? []).find((other) =>
+        this.choice.clash(item, option, other, this.used[other] ?? 0),
+      ) ?? -1
+    );
   }
 
   move(item: number, option: number): void {
@@ -84,7 +90,12 @@ export function chooseCandidates(choice: Choice): { chosen: readonly number[]; c
   return { chosen: board.used, clashes };
 }
 
-function bestMove(board: Board, troubled: readonly number[], restUntil: readonly (readonly number[])[], round: number): Option | undefined {
+function bestMove(
+  board: Board,
+  troubled: readonly number[],
+  restUntil: readonly (readonly number[])[],
+  round: number,
+): Option | undefined {
   let best: Option | undefined;
   let most = Number.NEGATIVE_INFINITY;
   for (const item of troubled) {
@@ -117,7 +128,10 @@ function cheapen(board: Board): void {
 
 function givesWay(board: Board, foe: number, saved: number): boolean {
   const most = board.cost(foe) + saved - 1e-9;
-  const free = board.options[foe]?.find(({ option, cost }) => cost < most && option !== board.used[foe] && board.foes(foe, option) === 0);
+  const free = board.options[foe]?.find(
+    ({ option, cost }) =>
+      cost < most && option !== board.used[foe] && board.foes(foe, option) === 0,
+  );
   if (free === undefined) return false;
   board.move(foe, free.option);
   return true;

@@ -36,7 +36,9 @@ export function fitPlate(plate: LaidPlate, room: Box, ease = 1): FittedPlate {
   const extent = plateExtent(plate);
   const [width, height] = [extent.x1 - extent.x0, extent.y1 - extent.y0];
   const [across, down] = [room.x1 - room.x0, room.y1 - room.y0];
-  const scale = round(Math.max(0.01, Math.min((across * 1000) / width, (down * 1000) / height) * ease));
+  const scale = round(
+    Math.max(0.01, Math.min((across * 1000) / width, (down * 1000) / height) * ease),
+  );
   const lengthOf = (length: Um): number => (length * scale) / 1000;
   const left = (room.x0 + room.x1) / 2 - lengthOf(extent.x0 + width / 2);
   const top = (room.y0 + room.y1) / 2 - lengthOf(extent.y0 + height / 2);
@@ -62,8 +64,13 @@ export function holeBox(hole: LaidHole, fitted: FittedPlate, line: number): Box 
     hole.zones.map((zone) => {
       const size = zoneSize(zone);
       const margin = symbolMargin(zone.kind, fitted.lengthOf(size.through));
-      const grow = (length: number, more: number): number => fitted.lengthOf(length) + line + 2 * more;
-      return boxAround(fitted.project(zone.at), grow(size.along, margin.x), grow(size.across, margin.y));
+      const grow = (length: number, more: number): number =>
+        fitted.lengthOf(length) + line + 2 * more;
+      return boxAround(
+        fitted.project(zone.at),
+        grow(size.along, margin.x),
+        grow(size.across, margin.y),
+      );
     }),
   );
 }

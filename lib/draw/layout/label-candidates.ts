@@ -1,5 +1,20 @@
-import { type Box, boxAround, gapBetween, grown, holds, middle, overlaps, type Spot } from "./box.ts";
-import { type LabelCandidate, type LabelSpace, type LabelWish, labelClear, labelReach } from "./label-candidate.ts";
+import {
+  type Box,
+  boxAround,
+  gapBetween,
+  grown,
+  holds,
+  middle,
+  overlaps,
+  type Spot,
+} from "./box.ts";
+import {
+  type LabelCandidate,
+  type LabelSpace,
+  type LabelWish,
+  labelClear,
+  labelReach,
+} from "./label-candidate.ts";
 import { leadersBetween } from "./label-leader.ts";
 import { labelSpots } from "./label-spots.ts";
 import { within } from "./outline-points.ts";
@@ -20,7 +35,13 @@ export function plateEdge(outline: readonly Spot[]): PlateEdge {
 }
 
 /** What a place costs: length of leader, crossing the plate's edge, lying on the plate, standing off centre, standing above. */
-function costOf(box: Box, wish: LabelWish, space: LabelSpace, crosses: boolean, leader: number): number {
+function costOf(
+  box: Box,
+  wish: LabelWish,
+  space: LabelSpace,
+  crosses: boolean,
+  leader: number,
+): number {
   const [cx, cy] = middle(wish.target);
   const [x, y] = middle(box);
   return (
@@ -34,13 +55,25 @@ function costOf(box: Box, wish: LabelWish, space: LabelSpace, crosses: boolean, 
 
 function extentOf(box: Box, leader?: Stretch): Box {
   const [[ax, ay], [bx, by]] = leader ?? [middle(box), middle(box)];
-  const all = { x0: Math.min(box.x0, ax, bx), y0: Math.min(box.y0, ay, by), x1: Math.max(box.x1, ax, bx), y1: Math.max(box.y1, ay, by) };
+  const all = {
+    x0: Math.min(box.x0, ax, bx),
+    y0: Math.min(box.y0, ay, by),
+    x1: Math.max(box.x1, ax, bx),
+    y1: Math.max(box.y1, ay, by),
+  };
   return grown(all, labelClear);
 }
 
 /** Every admissible place of one label among the holes, cheapest first; none overlaps a hole or leaves the area. */
-export function labelCandidates(wish: LabelWish, others: readonly Box[], space: LabelSpace, edge: PlateEdge): LabelCandidate[] {
-  const near = others.filter((other) => gapBetween(other, wish.target) < labelReach + wish.width + space.height);
+export function labelCandidates(
+  wish: LabelWish,
+  others: readonly Box[],
+  space: LabelSpace,
+  edge: PlateEdge,
+): LabelCandidate[] {
+  const near = others.filter(
+    (other) => gapBetween(other, wish.target) < labelReach + wish.width + space.height,
+  );
   const middleBox = boxAround(middle(wish.target), 0, 0);
   const found: LabelCandidate[] = [];
   for (const spot of labelSpots(wish, space)) {
@@ -55,11 +88,19 @@ export function labelCandidates(wish: LabelWish, others: readonly Box[], space: 
       found.push({ box, cost: costOf(box, wish, space, crosses, 0), extent: extentOf(box) });
       continue;
     }
-    const free = leadersBetween(wish.target, box).find(({ leader }) => !near.some((other) => stretchMeetsStadium(leader, other, clear)));
+    const free = leadersBetween(wish.target, box).find(
+      ({ leader }) => !near.some((other) => stretchMeetsStadium(leader, other, clear)),
+    );
     if (free === undefined) continue;
     const { leader, bar } = free;
     const length = Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]);
-    found.push({ box, leader, bar, cost: costOf(box, wish, space, crosses, length), extent: extentOf(box, leader) });
+    found.push({
+      box,
+      leader,
+      bar,
+      cost: costOf(box, wish, space, crosses, length),
+      extent: extentOf(box, leader),
+    });
   }
   return varied(found.sort((a, b) => a.cost - b.cost));
 }
@@ -69,7 +110,9 @@ function varied(sorted: readonly LabelCandidate[]): LabelCandidate[] {
   const chosen: LabelCandidate[] = [];
   for (const candidate of sorted) {
     const { x0, y0 } = candidate.box;
-    const near = chosen.some(({ box }) => Math.abs(box.x0 - x0) < sameSpot && Math.abs(box.y0 - y0) < sameSpot);
+    const near = chosen.some(
+      ({ box }) => Math.abs(box.x0 - x0) < sameSpot && Math.abs(box.y0 - y0) < sameSpot,
+    );
     if (!near) chosen.push(candidate);
     if (chosen.length === kept) break;
   }

@@ -1,4 +1,4 @@
-import { type Box, type Spot, boxAround, middle } from "./box.ts";
+import { type Box, boxAround, middle, type Spot } from "./box.ts";
 import type { LabelSpace, LabelWish } from "./label-candidate.ts";
 import { leavingPoint } from "./stretch.ts";
 
@@ -14,14 +14,24 @@ const reachFromMiddle = (box: Box, towards: Spot): number => {
 };
 
 /** The lowest (`side` 1) or highest (`side` -1) the outline goes between two abscissas; undefined where it is not. */
-function edgeOver(outline: readonly Spot[], x0: number, x1: number, side: 1 | -1): number | undefined {
+function edgeOver(
+  outline: readonly Spot[],
+  x0: number,
+  x1: number,
+  side: 1 | -1,
+): number | undefined {
   let edge: number | undefined;
   outline.forEach(([ax, ay], at) => {
     const [bx, by] = outline[(at + 1) % outline.length] ?? [ax, ay];
     const [low, high] = [Math.max(x0, Math.min(ax, bx)), Math.min(x1, Math.max(ax, bx))];
     if (low > high) return;
     for (const x of [low, high]) {
-      const y = ax === bx ? (side > 0 ? Math.max(ay, by) : Math.min(ay, by)) : ay + ((by - ay) * (x - ax)) / (bx - ax);
+      const y =
+        ax === bx
+          ? side > 0
+            ? Math.max(ay, by)
+            : Math.min(ay, by)
+          : ay + ((by - ay) * (x - ax)) / (bx - ax);
       if (edge === undefined || side * y > side * edge) edge = y;
     }
   });
@@ -37,7 +47,12 @@ export function labelSpots(wish: LabelWish, space: LabelSpace): Spot[] {
   const dy = (target.y1 - target.y0 + height) / 2 + touching;
   const spots: Spot[] = [];
   for (const part of [0, -0.5, 0.5, -1, 1]) {
-    spots.push([cx + part * dx, cy + dy], [cx + part * dx, cy - dy], [cx + dx, cy + part * dy], [cx - dx, cy + part * dy]);
+    spots.push(
+      [cx + part * dx, cy + dy],
+      [cx + part * dx, cy - dy],
+      [cx + dx, cy + part * dy],
+      [cx - dx, cy + part * dy],
+    );
   }
   for (const shift of shifts) {
     const x = cx + shift;

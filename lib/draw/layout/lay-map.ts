@@ -1,5 +1,5 @@
 import type { LaidPlate } from "../../model/laid-plate.ts";
-import { type Box, type Spot, grown } from "./box.ts";
+import { type Box, grown, type Spot } from "./box.ts";
 import { type FittedPlate, fitPlate, holeBox } from "./fit-plate.ts";
 import type { LabelWish, PlacedLabel } from "./label-candidate.ts";
 import { mapStrips } from "./map-strips.ts";
@@ -34,9 +34,14 @@ function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
   if (!plate.hooks) return undefined;
   const { at, depth, spread } = plate.hooks;
   const { x0, x1, y0, y1 } = fitted.box;
-  const [long, half] = [fitted.lengthOf(depth), fitted.lengthOf(spread) / 2 + fitted.lengthOf(Math.min(spread / 4, depth / 4)) + 0.6];
+  const [long, half] = [
+    fitted.lengthOf(depth),
+    fitted.lengthOf(spread) / 2 + fitted.lengthOf(Math.min(spread / 4, depth / 4)) + 0.6,
+  ];
   const y = (y0 + y1) / 2;
-  return at === "start" ? { x0, x1: x0 + long, y0: y - half, y1: y + half } : { x0: x1 - long, x1, y0: y - half, y1: y + half };
+  return at === "start"
+    ? { x0, x1: x0 + long, y0: y - half, y1: y + half }
+    : { x0: x1 - long, x1, y0: y - half, y1: y + half };
 }
 
 type Room = { readonly ease: number; readonly lanes: 1 | 2; readonly mayCross: boolean };
@@ -44,7 +49,12 @@ type Room = { readonly ease: number; readonly lanes: 1 | 2; readonly mayCross: b
 /** Where the plate may lie: labels need a line of text below it, and above it too where there are two lanes. */
 function roomIn(area: Box, type: MapType, lanes: 1 | 2): Box {
   const lane = type.height + 0.6;
-  return { x0: area.x0 + 1, x1: area.x1 - 1, y0: area.y0 + (lanes === 2 ? lane : 0.6), y1: area.y1 - lane };
+  return {
+    x0: area.x0 + 1,
+    x1: area.x1 - 1,
+    y0: area.y0 + (lanes === 2 ? lane : 0.6),
+    y1: area.y1 - lane,
+  };
 }
 
 /** Rooms to try, the largest plate first: one lane of labels only where that makes the plate clearly larger, labels across the
@@ -52,17 +62,31 @@ function roomIn(area: Box, type: MapType, lanes: 1 | 2): Box {
 function roomsToTry(plate: LaidPlate, area: Box, type: MapType): Room[] {
   const scaleOf = (lanes: 1 | 2): number => fitPlate(plate, roomIn(area, type, lanes)).scale;
   const lanes: (1 | 2)[] = scaleOf(1) > scaleOf(2) * 1.06 ? [1, 2] : [2];
-  const rooms = (mayCross: boolean): Room[] => eases.flatMap((ease) => lanes.map((count) => ({ ease, lanes: count, mayCross })));
+  const rooms = (mayCross: boolean): Room[] =>
+    eases.flatMap((ease) => lanes.map((count) => ({ ease, lanes: count, mayCross })));
   return [...rooms(false).slice(0, clean), ...rooms(true)];
 }
 
-function layAt(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<string>, { ease, lanes, mayCross }: Room): LaidMap | undefined {
+function layAt(
+  plate: LaidPlate,
+  area: Box,
+  type: MapType,
+  marked: ReadonlySet<string>,
+  { ease, lanes, mayCross }: Room,
+): LaidMap | undefined {
   const fitted = fitPlate(plate, roomIn(area, type, lanes), ease);
   const boxes = new Map(
-    plate.holes.map((hole) => [hole.label, grown(holeBox(hole, fitted, type.line), marked.has(hole.label) ? type.ring : 0)]),
+    plate.holes.map((hole) => [
+      hole.label,
+      grown(holeBox(hole, fitted, type.line), marked.has(hole.label) ? type.ring : 0),
+    ]),
   );
   const hooks = hooksBox(plate, fitted);
-  const wishes: LabelWish[] = [...boxes].map(([key, target]) => ({ key, target, width: type.widths.get(key) ?? 0 }));
+  const wishes: LabelWish[] = [...boxes].map(([key, target]) => ({
+    key,
+    target,
+    width: type.widths.get(key) ?? 0,
+  }));
   if (hooks) wishes.push({ key: hooksKey, target: hooks, width: type.widths.get(hooksKey) ?? 0 });
   const outline = outlinePoints(plate.outline).map((point): Spot => fitted.project(point));
   const labels = placeLabels(wishes, { area, outline, height: type.height, mayCross });
@@ -71,9 +95,19 @@ function layAt(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<s
 
 type Size = { readonly width: number; readonly height: number };
 
-function layIn(plate: LaidPlate, size: Size, type: MapType, marked: ReadonlySet<string>): LaidMap | undefined {
+function layIn(
+  plate: LaidPlate,
+  size: Size,
+  type: MapType,
+  marked: ReadonlySet<string>,
+): LaidMap | undefined {
   const { above, below } = mapStrips(size);
-  const area = { x0: edge, x1: size.width - edge, y0: above + edge, y1: size.height - below - edge };
+  const area = {
+    x0: edge,
+    x1: size.width - edge,
+    y0: above + edge,
+    y1: size.height - below - edge,
+  };
   for (const room of roomsToTry(plate, area, type)) {
     const laid = layAt(plate, area, type, marked, room);
     if (laid) return laid;
@@ -84,13 +118,20 @@ function layIn(plate: LaidPlate, size: Size, type: MapType, marked: ReadonlySet<
 /** Lays a plate below a strip of words, and above one where there is height; the plate gives way a little where its labels need
  * the room. When even half the size leaves some label without a place, the figure grows higher than asked, so that its sheet
  * is seen not to fit; throws when that does not help either. */
-export function layMap(plate: LaidPlate, size: Size, type: MapType, marked: ReadonlySet<string>): { map: LaidMap; size: Size } {
+export function layMap(
+  plate: LaidPlate,
+  size: Size,
+  type: MapType,
+  marked: ReadonlySet<string>,
+): { map: LaidMap; size: Size } {
   for (const more of growth) {
     const tall = { ...size, height: size.height + more };
     const map = layIn(plate, tall, type, marked);
     if (map) return { map, size: tall };
   }
-  throw new Error(`The labels of plate "${plate.id}" have no room in ${size.width} × ${size.height} mm`);
+  throw new Error(
+    `The labels of plate "${plate.id}" have no room in ${size.width} × ${size.height} mm`,
+  );
 }
 
 /** How large a plate is drawn, in words. */

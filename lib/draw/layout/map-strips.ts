@@ -1,8 +1,18 @@
 /** Strips of words above and below a plate, millimetres high. A low, wide figure has one strip only, with the scale in it. */
-export type MapStrips = { readonly above: number; readonly below: number; readonly compact: boolean };
+export type MapStrips = {
+  readonly above: number;
+  readonly below: number;
+  readonly compact: boolean;
+};
 
 /** The strips of a map of the given size (mm). */
-export function mapStrips({ width, height }: { readonly width: number; readonly height: number }): MapStrips {
+export function mapStrips({
+  width,
+  height,
+}: {
+  readonly width: number;
+  readonly height: number;
+}): MapStrips {
   const compact = height < 52 && width >= 160;
   return { above: 7, below: compact ? 0 : 6, compact };
 }

@@ -18,7 +18,10 @@ export function outlinePoints(outline: LaidPlate["outline"]): Point[] {
       const t = step / pieces;
       const s = 1 - t;
       const at = (axis: 0 | 1): number =>
-        s * s * s * here[axis] + 3 * s * s * t * a[axis] + 3 * s * t * t * b[axis] + t * t * t * to[axis];
+        s * s * s * here[axis] +
+        3 * s * s * t * a[axis] +
+        3 * s * t * t * b[axis] +
+        t * t * t * to[axis];
       points.push([at(0), at(1)]);
     }
     here = to;

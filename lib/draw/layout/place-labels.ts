@@ -6,7 +6,10 @@ import { labelsClash } from "./label-clash.ts";
 
 /** A place for every label, in the order of the wishes; undefined when the space is too crowded to keep all apart.
  * The sum of costs (leader lengths, edges crossed, off-centre) is small and nothing overlaps or crosses. Millimetres. */
-export function placeLabels(wishes: readonly LabelWish[], space: LabelSpace): PlacedLabel[] | undefined {
+export function placeLabels(
+  wishes: readonly LabelWish[],
+  space: LabelSpace,
+): PlacedLabel[] | undefined {
   const edge = plateEdge(space.outline);
   const options = wishes.map((wish) =>
     labelCandidates(
@@ -20,7 +23,9 @@ export function placeLabels(wishes: readonly LabelWish[], space: LabelSpace): Pl
   const reaches = options.map((mine) => around(mine.map((candidate) => candidate.extent)));
   const { chosen, clashes } = chooseCandidates({
     costs: options.map((mine) => mine.map((candidate) => candidate.cost)),
-    rivals: reaches.map((mine, item) => reaches.flatMap((other, at) => (at !== item && overlaps(mine, other) ? [at] : []))),
+    rivals: reaches.map((mine, item) =>
+      reaches.flatMap((other, at) => (at !== item && overlaps(mine, other) ? [at] : [])),
+    ),
     clash: (item, option, other, otherOption) => {
       const [a, b] = [options[item]?.[option], options[other]?.[otherOption]];
       return a !== undefined && b !== undefined && labelsClash(a, b);

@@ -7,7 +7,10 @@ const turn = ([ax, ay]: Spot, [bx, by]: Spot, [cx, cy]: Spot): number =>
   Math.sign((bx - ax) * (cy - ay) - (by - ay) * (cx - ax));
 
 const onLine = ([a, b]: Stretch, [x, y]: Spot): boolean =>
-  x >= Math.min(a[0], b[0]) && x <= Math.max(a[0], b[0]) && y >= Math.min(a[1], b[1]) && y <= Math.max(a[1], b[1]);
+  x >= Math.min(a[0], b[0]) &&
+  x <= Math.max(a[0], b[0]) &&
+  y >= Math.min(a[1], b[1]) &&
+  y <= Math.max(a[1], b[1]);
 
 /** Whether two lines share a point. */
 export function stretchesMeet(a: Stretch, b: Stretch): boolean {
@@ -75,8 +78,16 @@ const toPoint = ([[ax, ay], [bx, by]]: Stretch, [x, y]: Spot): number => {
 export function stretchMeetsStadium(stretch: Stretch, box: Box, clear: number): boolean {
   if (beside(stretch[0], stretch[1], box, clear)) return false;
   const r = Math.min(box.x1 - box.x0, box.y1 - box.y0) / 2;
-  const core: Stretch = [[box.x0 + r, box.y0 + r], [box.x1 - r, box.y1 - r]];
+  const core: Stretch = [
+    [box.x0 + r, box.y0 + r],
+    [box.x1 - r, box.y1 - r],
+  ];
   if (stretchesMeet(stretch, core)) return true;
-  const near = Math.min(toPoint(stretch, core[0]), toPoint(stretch, core[1]), toPoint(core, stretch[0]), toPoint(core, stretch[1]));
+  const near = Math.min(
+    toPoint(stretch, core[0]),
+    toPoint(stretch, core[1]),
+    toPoint(core, stretch[0]),
+    toPoint(core, stretch[1]),
+  );
   return near < r + clear;
 }

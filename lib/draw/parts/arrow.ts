@@ -16,8 +16,11 @@ export function arrow(pen: Pen, from: Spot, to: Spot): void {
 export function arrowHead(pen: Pen, to: Spot, angle: number): void {
   const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
   const neck: Spot = [to[0] - ux * head, to[1] - uy * head];
-  pen.polygon([to, [neck[0] - uy * half, neck[1] + ux * half], [neck[0] + uy * half, neck[1] - ux * half]], {
-    fill: "ink",
-    stroke: "none",
-  });
+  pen.polygon(
+    [to, [neck[0] - uy * half, neck[1] + ux * half], [neck[0] + uy * half, neck[1] - ux * half]],
+    {
+      fill: "ink",
+      stroke: "none",
+    },
+  );
 }

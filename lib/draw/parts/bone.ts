@@ -24,12 +24,18 @@ export function drawBone(pen: Pen, scene: Scene, channels: readonly Channel[] = 
   const [dense, sparse] = [boneDots(pen, true), boneDots(pen, false)];
   pen.group("bone", {}, (group) => {
     group.box([bone.far, top], bone.near - bone.far, tall, { fill: sparse, stroke: "none" });
-    for (const x of [bone.far, bone.near - bone.cortex]) group.box([x, top], bone.cortex, tall, { fill: dense, stroke: "none" });
+    for (const x of [bone.far, bone.near - bone.cortex])
+      group.box([x, top], bone.cortex, tall, { fill: dense, stroke: "none" });
     for (const { width, to, from = bone.near } of channels) {
       group.box([to, axis - width / 2], from - to, width, { fill: "metal", stroke: "none" });
-      for (const y of [axis - width / 2, axis + width / 2]) group.line([Math.max(to, bone.far), y], [from, y], { stroke: "hair" });
+      for (const y of [axis - width / 2, axis + width / 2])
+        group.line([Math.max(to, bone.far), y], [from, y], { stroke: "hair" });
     }
-    const gap = (end: "far" | "near"): number => Math.max(0, ...channels.filter(({ to }) => end === "near" || to < bone.far).map(({ width }) => width));
+    const gap = (end: "far" | "near"): number =>
+      Math.max(
+        0,
+        ...channels.filter(({ to }) => end === "near" || to < bone.far).map(({ width }) => width),
+      );
     for (const end of ["far", "near"] as const) {
       const half = gap(end) / 2;
       group.line([bone[end], top], [bone[end], axis - half], { stroke: "bold" });
@@ -42,6 +48,9 @@ export function drawBone(pen: Pen, scene: Scene, channels: readonly Channel[] = 
 /** Says once in a frame, from `x` on the baseline `y` and at most `room` mm long, that its bone is a sign. */
 export function notAnatomy(pen: Pen, [x, y]: Spot, room: number): void {
   const size = Math.max(smallest, largest * Math.min(1, room / textWidth(words, largest)));
-  pen.box([x - 0.2, y - size * 0.78], textWidth(words, size) + 0.4, size * 1.06, { fill: "metal", stroke: "none" });
+  pen.box([x - 0.2, y - size * 0.78], textWidth(words, size) + 0.4, size * 1.06, {
+    fill: "metal",
+    stroke: "none",
+  });
   pen.words([x, y], words, { size });
 }

@@ -6,10 +6,12 @@ import { drawShortened, toolShape } from "./tool.ts";
 export function drawHolder(pen: Pen, scene: Scene, until: number): void {
   const { parts, plate, bone } = scene;
   const { insert, sleeve, guide, guideEnd } = parts;
-  if (insert) drawShortened(pen, scene, toolShape(scene, insert), bone.near - bone.cortex, until, 6);
+  if (insert)
+    drawShortened(pen, scene, toolShape(scene, insert), bone.near - bone.cortex, until, 6);
   else if (sleeve) drawShortened(pen, scene, toolShape(scene, sleeve), plate.from + 0.3, until, 6);
   else if (guide?.kind === "plain-guide") {
-    const tip = guide.rests_on === "plate-hole" ? plate.from + 0.4 : plate.to - (plate.to - plate.from) * 0.2;
+    const tip =
+      guide.rests_on === "plate-hole" ? plate.from + 0.4 : plate.to - (plate.to - plate.from) * 0.2;
     drawShortened(pen, scene, toolShape(scene, guide, guideEnd), tip, until, 6);
   }
 }

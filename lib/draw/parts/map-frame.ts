@@ -15,21 +15,49 @@ const scaleSize = 3.8;
 const gap = 2;
 
 /** The arrow with its words at the proximal end, the side and the face at the other; returns how much each takes (mm). */
-function orientation(pen: Pen, plate: LaidPlate, width: number): { proximal: number; distal: number } {
+function orientation(
+  pen: Pen,
+  plate: LaidPlate,
+  width: number,
+): { proximal: number; distal: number } {
   const start = plate.proximal === "start";
   const at = (x: number): number => (start ? x : width - x);
   const [here, there] = start ? (["start", "end"] as const) : (["end", "start"] as const);
   arrow(pen, [at(shaft - 1.5), baseline - 1.6], [at(edge), baseline - 1.6]);
-  pen.words([at(shaft), baseline], towards, { size, weight: 600, anchor: here, data: { word: "proximal" } });
+  pen.words([at(shaft), baseline], towards, {
+    size,
+    weight: 600,
+    anchor: here,
+    data: { word: "proximal" },
+  });
   const side = plate.side === "none" ? "" : plate.side.toUpperCase();
   const sideWidth = side === "" ? 0 : textWidth(side, sideSize, 700) + 3;
-  if (side !== "") pen.words([at(width - edge), baseline], side, { size: sideSize, weight: 700, anchor: there, data: { word: "side" } });
-  pen.words([at(width - edge - sideWidth), baseline], face, { size, anchor: there, data: { word: "face" } });
-  return { proximal: shaft + textWidth(towards, size, 600), distal: edge + sideWidth + textWidth(face, size) };
+  if (side !== "")
+    pen.words([at(width - edge), baseline], side, {
+      size: sideSize,
+      weight: 700,
+      anchor: there,
+      data: { word: "side" },
+    });
+  pen.words([at(width - edge - sideWidth), baseline], face, {
+    size,
+    anchor: there,
+    data: { word: "face" },
+  });
+  return {
+    proximal: shaft + textWidth(towards, size, 600),
+    distal: edge + sideWidth + textWidth(face, size),
+  };
 }
 
 /** A bar in two halves that measures the plate, `left` to its right its words; on the line `y`. */
-function bar(pen: Pen, scale: number, long: number, [left, y]: readonly [number, number], words: string): void {
+function bar(
+  pen: Pen,
+  scale: number,
+  long: number,
+  [left, y]: readonly [number, number],
+  words: string,
+): void {
   const half = (long * scale) / 2;
   pen.box([left, y - 2], half, 1.6, { fill: "ink" });
   pen.box([left + half, y - 2], half, 1.6, { fill: "metal" });
@@ -42,16 +70,30 @@ function roundLength(scale: number, room: number): number {
 }
 
 /** The words around a plate map: which end lies towards the body, the side, the face, and a scale bar in its own words. */
-export function mapFrame(pen: Pen, plate: LaidPlate, scale: number, paper: { readonly width: number; readonly height: number }): void {
+export function mapFrame(
+  pen: Pen,
+  plate: LaidPlate,
+  scale: number,
+  paper: { readonly width: number; readonly height: number },
+): void {
   const { proximal, distal } = orientation(pen, plate, paper.width);
   if (!mapStrips(paper).compact) {
     const long = roundLength(scale, 40);
-    bar(pen, scale, long, [edge, paper.height - 1.2], `${long} mm on the plate, ${scaleWords(scale)}`);
+    bar(
+      pen,
+      scale,
+      long,
+      [edge, paper.height - 1.2],
+      `${long} mm on the plate, ${scaleWords(scale)}`,
+    );
     return;
   }
   const [left, right] = plate.proximal === "start" ? [proximal, distal] : [distal, proximal];
   const room = paper.width - left - right - 8;
-  const long = roundLength(scale, Math.min(24, room - gap - textWidth(`20 mm, ${scaleWords(scale)}`, scaleSize)));
+  const long = roundLength(
+    scale,
+    Math.min(24, room - gap - textWidth(`20 mm, ${scaleWords(scale)}`, scaleSize)),
+  );
   const words = `${long} mm, ${scaleWords(scale)}`;
   const taken = long * scale + gap + textWidth(words, scaleSize);
   bar(pen, scale, long, [left + 4 + (room - taken) / 2, baseline], words);

@@ -7,10 +7,10 @@ const pitch = 0.9;
 function teeth(from: number, to: number, y: number, inward: 1 | -1): Spot[] {
   const count = Math.max(2, Math.round((to - from) / pitch));
   const step = (to - from) / count;
-  return Array.from({ length: count * 2 + 1 }, (_, index): Spot => [
-    from + (index * step) / 2,
-    y + (index % 2 === 0 ? 0 : inward * 0.7),
-  ]);
+  return Array.from(
+    { length: count * 2 + 1 },
+    (_, index): Spot => [from + (index * step) / 2, y + (index % 2 === 0 ? 0 : inward * 0.7)],
+  );
 }
 
 /** The plate cut through the middle of a hole: two pieces of metal; teeth where the zone has a thread, a widening seat where plain. */
@@ -28,7 +28,12 @@ export function drawPlateSection(pen: Pen, scene: Scene): void {
       const edge: readonly Spot[] =
         zone?.kind === "threaded"
           ? teeth(from, to, lip, side < 0 ? 1 : -1)
-          : [[from, lip], [from + (to - from) * 0.35, lip], [to - (to - from) * 0.2, axis + side * (half + (seat - half) * 0.7)], [to, wide]];
+          : [
+              [from, lip],
+              [from + (to - from) * 0.35, lip],
+              [to - (to - from) * 0.2, axis + side * (half + (seat - half) * 0.7)],
+              [to, wide],
+            ];
       const spots: Spot[] = [[from, out], ...edge, [to, out]];
       group.polygon(spots, { fill: "metal", stroke: "none" });
       group.polyline(spots, { stroke: "bold" });
@@ -38,6 +43,9 @@ export function drawPlateSection(pen: Pen, scene: Scene): void {
 
 /** The plate cut where it has no hole. */
 export function drawSolidPlate(pen: Pen, { plate, height }: Scene): void {
-  pen.box([plate.from, 0.3], plate.to - plate.from, height - 0.6, { fill: "metal", stroke: "none" });
+  pen.box([plate.from, 0.3], plate.to - plate.from, height - 0.6, {
+    fill: "metal",
+    stroke: "none",
+  });
   for (const x of [plate.from, plate.to]) pen.line([x, 0.3], [x, height - 0.3], { stroke: "bold" });
 }

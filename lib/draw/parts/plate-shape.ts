@@ -1,8 +1,8 @@
 import type { LaidPlate } from "../../model/laid-plate.ts";
 import type { PathPiece, Pen, Spot } from "../canvas.ts";
 import type { FittedPlate } from "../layout/fit-plate.ts";
-import { drawClaws } from "./holes/claw.ts";
 import { outlinePoints } from "../layout/outline-points.ts";
+import { drawClaws } from "./holes/claw.ts";
 
 /** The plate's body from its own curves: metal with a bold edge. */
 export function plateBody(pen: Pen, plate: LaidPlate, fitted: FittedPlate): void {
@@ -14,7 +14,9 @@ export function plateBody(pen: Pen, plate: LaidPlate, fitted: FittedPlate): void
       pieces.push(["C", ...a, ...b, ...to]);
     }
   }
-  pen.group("plate", {}, (group) => group.path([...pieces, ["Z"]], { fill: "metal", stroke: "bold" }));
+  pen.group("plate", {}, (group) =>
+    group.path([...pieces, ["Z"]], { fill: "metal", stroke: "bold" }),
+  );
 }
 
 /** Where the plate's edge lies at the height `y` (micrometres), at its start or end. */
@@ -36,7 +38,10 @@ export function plateHooks(pen: Pen, plate: LaidPlate, fitted: FittedPlate): voi
   const roots = [-0.5, -0.2, 0.2, 0.5].map((part) => edgeAt(plate, middle + spread * part, at));
   const inmost = at === "start" ? Math.max(...roots) : Math.min(...roots);
   const outmost = at === "start" ? plate.bounds.min[0] - depth : plate.bounds.max[0] + depth;
-  const place = { at: fitted.project([inmost, middle]), scale: [at === "end" ? -fitted.scale : fitted.scale, fitted.scale] as const };
+  const place = {
+    at: fitted.project([inmost, middle]),
+    scale: [at === "end" ? -fitted.scale : fitted.scale, fitted.scale] as const,
+  };
   pen.group("hooks", { ...place, data: { hooks: count, depth, spread } }, (group) =>
     drawClaws(group, { count, depth: Math.abs(outmost - inmost) / 1000, spread: spread / 1000 }),
   );

@@ -25,14 +25,29 @@ const leastBone = 17.8;
 
 function widest({ sleeve, guide, insert, screw, zone, limiter, handle }: StepParts): number {
   const outer = sleeve?.kind === "threaded-sleeve" ? sleeve.outer : 0;
-  const foot = guide?.kind === "plain-guide" ? Math.max(...guide.ends.map((end) => end.foot)) + 2600 : 0;
+  const foot =
+    guide?.kind === "plain-guide" ? Math.max(...guide.ends.map((end) => end.foot)) + 2600 : 0;
   const tube = insert?.kind === "reduction-insert" ? insert.outer + 1200 : 0;
   const seat = zone && "seat" in zone ? zone.seat : (zone?.through ?? 0);
-  return Math.max(6000, outer + 1800, foot, tube, seat, screw?.head.diameter ?? 0, limiter || handle ? 10000 : 0) / 1000;
+  return (
+    Math.max(
+      6000,
+      outer + 1800,
+      foot,
+      tube,
+      seat,
+      screw?.head.diameter ?? 0,
+      limiter || handle ? 10000 : 0,
+    ) / 1000
+  );
 }
 
 /** Lays out a frame of the given size (mm) for the parts it shows. */
-export function sceneOf(parts: StepParts, interfaces: Interfaces, size: { readonly width: number; readonly height: number }): Scene {
+export function sceneOf(
+  parts: StepParts,
+  interfaces: Interfaces,
+  size: { readonly width: number; readonly height: number },
+): Scene {
   const { width, height } = size;
   const scale = Math.min(biggest, (height - 4.5) / widest(parts));
   const near = Math.max(width * 0.43, leastBone);
@@ -56,13 +71,17 @@ export function passage({ parts, scale }: Scene): number {
 
 /** Width of the pilot hole on paper, mm. */
 export function pilotWidth({ parts, scale }: Scene): number {
-  const drill = parts.drill?.kind === "drill" && parts.drill.use === "pilot" ? parts.drill.diameter : undefined;
+  const drill =
+    parts.drill?.kind === "drill" && parts.drill.use === "pilot" ? parts.drill.diameter : undefined;
   return ((parts.screw?.pilot ?? drill ?? 2500) / 1000) * scale;
 }
 
 /** Width of the gliding hole on paper, mm. */
 export function glidingWidth({ parts, scale }: Scene): number {
-  const drill = parts.drill?.kind === "drill" && parts.drill.use === "gliding" ? parts.drill.diameter : undefined;
+  const drill =
+    parts.drill?.kind === "drill" && parts.drill.use === "gliding"
+      ? parts.drill.diameter
+      : undefined;
   return ((parts.screw?.gliding ?? drill ?? parts.screw?.major ?? 3500) / 1000) * scale;
 }
 

@@ -3,7 +3,7 @@ import type { Pen } from "../canvas.ts";
 import { instrumentShape } from "./instrument-parts.ts";
 import type { Scene } from "./scene.ts";
 import { exampleLength, screwShape } from "./screw-shape.ts";
-import { drawShape, type Shape, shapeLength, type Stretch } from "./shape.ts";
+import { drawShape, type Shape, type Stretch, shapeLength } from "./shape.ts";
 
 const edge = 1;
 const gap = 0.9;
@@ -16,16 +16,32 @@ export function toolShape({ interfaces }: Scene, instrument: Instrument, end?: s
 }
 
 /** Draws a silhouette along the frame's axis, its tip at `tip` (paper mm), broken off at the frame's right edge or at `until`. */
-export function drawTool(pen: Pen, scene: Scene, shape: Shape, tip: number, until = scene.width - edge): void {
+export function drawTool(
+  pen: Pen,
+  scene: Scene,
+  shape: Shape,
+  tip: number,
+  until = scene.width - edge,
+): void {
   const to = Math.min(shapeLength(shape), (until - tip) / scene.scale);
   if (to > 0.2) drawStretches(pen, scene, shape, tip, [{ from: 0, to, at: 0 }]);
 }
 
 /** Draws a silhouette shortened in its middle to lie between `tip` and `until` (paper mm); `back` mm of its far end stay. */
-export function drawShortened(pen: Pen, scene: Scene, shape: Shape, tip: number, until: number, back: number): void {
+export function drawShortened(
+  pen: Pen,
+  scene: Scene,
+  shape: Shape,
+  tip: number,
+  until: number,
+  back: number,
+): void {
   const total = shapeLength(shape);
   const room = (until - tip) / scene.scale;
-  if (room >= total) return drawTool(pen, scene, shape, tip);
+  if (room >= total) {
+    drawTool(pen, scene, shape, tip);
+    return;
+  }
   const last = Math.min(back, room * 0.6);
   const front = room - last - gap;
   drawStretches(pen, scene, shape, tip, [
@@ -34,15 +50,27 @@ export function drawShortened(pen: Pen, scene: Scene, shape: Shape, tip: number,
   ]);
 }
 
-function drawStretches(pen: Pen, scene: Scene, shape: Shape, tip: number, stretches: readonly Stretch[]): void {
-  pen.group("tool", { at: [tip, scene.axis], scale: scene.scale }, (group) => drawShape(group, shape, stretches));
+function drawStretches(
+  pen: Pen,
+  scene: Scene,
+  shape: Shape,
+  tip: number,
+  stretches: readonly Stretch[],
+): void {
+  pen.group("tool", { at: [tip, scene.axis], scale: scene.scale }, (group) =>
+    drawShape(group, shape, stretches),
+  );
 }
 
 /** The chain's screw, as long as fits between two abscissas (paper mm): tip and top of the head. */
 export function drawScrew(pen: Pen, scene: Scene, tip: number, top: number): void {
   const { screw } = scene.parts;
   if (!screw) return;
-  const fits = Math.round(((top - tip) / scene.scale) * 1000) - (screw.length_counts_from === "under-head" ? screw.head.height : 0);
+  const fits =
+    Math.round(((top - tip) / scene.scale) * 1000) -
+    (screw.length_counts_from === "under-head" ? screw.head.height : 0);
   const shape = screwShape(screw, scene.interfaces, fits > 5000 ? fits : exampleLength(screw));
-  pen.group("screw", { at: [tip, scene.axis], scale: scene.scale }, (group) => drawShape(group, plain(shape)));
+  pen.group("screw", { at: [tip, scene.axis], scale: scene.scale }, (group) =>
+    drawShape(group, plain(shape)),
+  );
 }

@@ -10,6 +10,12 @@ export function turnArrow(pen: Pen, { width, height, axis }: Scene): void {
   const half = Math.min(height * 0.34, tallest, height - axis - 1.8);
   const bow = half * 0.7;
   const x = width - edge - bow * 0.75;
-  pen.path([["M", x - 0.6, axis - half], ["C", x + bow, axis - half, x + bow, axis + half * 0.9, x + 0.9, axis + half - 0.5]], { stroke: "heavy" });
+  pen.path(
+    [
+      ["M", x - 0.6, axis - half],
+      ["C", x + bow, axis - half, x + bow, axis + half * 0.9, x + 0.9, axis + half - 0.5],
+    ],
+    { stroke: "heavy" },
+  );
   arrowHead(pen, [x - 1.2, axis + half + 0.2], Math.PI * 0.9);
 }

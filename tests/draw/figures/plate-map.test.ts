@@ -2,60 +2,74 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { plateMap } from "../../../lib/draw/figures/plate-map.ts";
 import type { LaidPlate, LaidZone } from "../../../lib/model/laid-plate.ts";
-import { libraryPlates } from "../library-plates.ts";
-import { mirrored } from "../mirrored.ts";
 import { generatedPlate } from "../generated-plate.ts";
 import { labelFaults } from "../label-faults.ts";
+import { libraryPlates } from "../library-plates.ts";
+import { mirrored } from "../mirrored.ts";
 import { plates } from "../plates.ts";
 import { readMap } from "../read-map.ts";
 
 const paper = { width: 192, height: 66 };
-const map = (plate: LaidPlate, marked: readonly string[] = []) => readMap(plateMap("map", plate, paper, marked).svg);
+const map = (plate: LaidPlate, marked: readonly string[] = []) =>
+  readMap(plateMap("map", plate, paper, marked).svg);
 
-test.each([...plates, ...libraryPlates()])("distances between the holes of $id are read back within 0.1 mm of data times scale", (plate) => {
-  const { holes, scale } = map(plate);
-  expect(holes.map((hole) => hole.label)).toEqual(plate.holes.map((hole) => hole.label));
-  for (const [at, hole] of holes.entries()) {
-    expect([hole.dataX, hole.dataY]).toEqual(plate.holes[at]?.at);
-    for (const other of holes.slice(at + 1)) {
-      const drawn = Math.hypot(hole.x - other.x, hole.y - other.y);
-      const data = (Math.hypot(hole.dataX - other.dataX, hole.dataY - other.dataY) / 1000) * scale;
-      expect(Math.abs(drawn - data)).toBeLessThan(0.1);
+test.each([...plates, ...libraryPlates()])(
+  "distances between the holes of $id are read back within 0.1 mm of data times scale",
+  (plate) => {
+    const { holes, scale } = map(plate);
+    expect(holes.map((hole) => hole.label)).toEqual(plate.holes.map((hole) => hole.label));
+    for (const [at, hole] of holes.entries()) {
+      expect([hole.dataX, hole.dataY]).toEqual(plate.holes[at]?.at);
+      for (const other of holes.slice(at + 1)) {
+        const drawn = Math.hypot(hole.x - other.x, hole.y - other.y);
+        const data =
+          (Math.hypot(hole.dataX - other.dataX, hole.dataY - other.dataY) / 1000) * scale;
+        expect(Math.abs(drawn - data)).toBeLessThan(0.1);
+      }
     }
-  }
-});
+  },
+);
 
-test.each([...plates, ...libraryPlates()])("the other side of $id has every hole mirrored exactly and no word mirrored", (plate) => {
-  const [one, other] = [map(plate), map(mirrored(plate))];
-  expect(other.scale).toBe(one.scale);
-  const middle = (plate.bounds.min[1] + plate.bounds.max[1]) / 2;
-  for (const [at, hole] of one.holes.entries()) {
-    const twin = other.holes[at];
-    expect(twin?.label).toBe(hole.label);
-    expect(twin?.dataX).toBe(hole.dataX);
-    expect(twin?.dataY).toBe(2 * middle - hole.dataY || 0);
-    expect(twin?.x).toBeCloseTo(hole.x, 2);
-  }
-  const svg = plateMap("map", mirrored(plate), paper).svg;
-  expect(svg).not.toMatch(/scale\(/);
-  expect(other.words.map(({ words }) => words)).toContain("towards the body");
-});
+test.each([...plates, ...libraryPlates()])(
+  "the other side of $id has every hole mirrored exactly and no word mirrored",
+  (plate) => {
+    const [one, other] = [map(plate), map(mirrored(plate))];
+    expect(other.scale).toBe(one.scale);
+    const middle = (plate.bounds.min[1] + plate.bounds.max[1]) / 2;
+    for (const [at, hole] of one.holes.entries()) {
+      const twin = other.holes[at];
+      expect(twin?.label).toBe(hole.label);
+      expect(twin?.dataX).toBe(hole.dataX);
+      expect(twin?.dataY).toBe(2 * middle - hole.dataY || 0);
+      expect(twin?.x).toBeCloseTo(hole.x, 2);
+    }
+    const svg = plateMap("map", mirrored(plate), paper).svg;
+    expect(svg).not.toMatch(/scale\(/);
+    expect(other.words.map(({ words }) => words)).toContain("towards the body");
+  },
+);
 
-test.each(plates)("the map of $id carries the side in words, the face and the end towards the body", (plate) => {
-  const words = map(plate).words;
-  const said = (what: string) => words.filter((word) => word.what === what).map((word) => word.words);
-  expect(said("side")).toEqual(plate.side === "none" ? [] : [plate.side.toUpperCase()]);
-  expect(said("face")).toEqual(["this face up"]);
-  expect(said("proximal")).toEqual(["towards the body"]);
-  expect(said("scale")[0]).toMatch(/true size$/);
-});
+test.each(plates)(
+  "the map of $id carries the side in words, the face and the end towards the body",
+  (plate) => {
+    const words = map(plate).words;
+    const said = (what: string) =>
+      words.filter((word) => word.what === what).map((word) => word.words);
+    expect(said("side")).toEqual(plate.side === "none" ? [] : [plate.side.toUpperCase()]);
+    expect(said("face")).toEqual(["this face up"]);
+    expect(said("proximal")).toEqual(["towards the body"]);
+    expect(said("scale")[0]).toMatch(/true size$/);
+  },
+);
 
 test("mirrored plates of a library have the same labels at mirrored places", () => {
   const laid = libraryPlates();
-  const pairs = laid.filter(({ side }) => side === "left").flatMap((left) => {
-    const right = laid.find(({ id }) => id === left.id.replace("left", "right"));
-    return right ? [{ left, right }] : [];
-  });
+  const pairs = laid
+    .filter(({ side }) => side === "left")
+    .flatMap((left) => {
+      const right = laid.find(({ id }) => id === left.id.replace("left", "right"));
+      return right ? [{ left, right }] : [];
+    });
   expect(pairs.length).toBeGreaterThan(0);
   for (const { left, right } of pairs) {
     expect(map(right).holes.map(({ label, dataX, dataY }) => [label, dataX, dataY])).toEqual(
@@ -85,27 +99,47 @@ test("the judge of labels sees a label moved onto a hole, lost, shrunk or out of
   if (!first || !hole) throw new Error("nothing drawn");
   expect(labelFaults(plate, fine)).toEqual([]);
   expect(labelFaults(plate, { ...fine, labels: rest })).not.toEqual([]);
-  expect(labelFaults(plate, { ...fine, labels: [{ ...first, x: hole.x, y: hole.y }, ...rest] })).not.toEqual([]);
+  expect(
+    labelFaults(plate, { ...fine, labels: [{ ...first, x: hole.x, y: hole.y }, ...rest] }),
+  ).not.toEqual([]);
   expect(labelFaults(plate, { ...fine, labels: [{ ...first, size: 3 }, ...rest] })).not.toEqual([]);
   expect(labelFaults(plate, { ...fine, labels: [{ ...first, y: -3 }, ...rest] })).not.toEqual([]);
 });
 
 test("the same plate gives the same bytes", () => {
-  for (const plate of plates) expect(plateMap("map", plate, paper).svg).toBe(plateMap("map", plate, paper).svg);
+  for (const plate of plates)
+    expect(plateMap("map", plate, paper).svg).toBe(plateMap("map", plate, paper).svg);
 });
 
 test("marked holes carry a ring and their order", () => {
   const plate = plates[1] as LaidPlate;
   const svg = plateMap("map", plate, paper, ["S2", "H3"]).svg;
-  expect(svg.match(/stroke-width="0.7"[^>]*rx=|rx="[^"]*"[^>]*stroke-width="0.7"/g)).toHaveLength(2);
+  expect(svg.match(/stroke-width="0.7"[^>]*rx=|rx="[^"]*"[^>]*stroke-width="0.7"/g)).toHaveLength(
+    2,
+  );
   expect(labelFaults(plate, readMap(svg))).toEqual([]);
 });
 
 test("a zone is drawn as large as its data says", () => {
-  const zone: LaidZone = { zone: "wide", kind: "plain-round", at: [20_000, 0], through: 5000, seat: 9000 };
+  const zone: LaidZone = {
+    zone: "wide",
+    kind: "plain-round",
+    at: [20_000, 0],
+    through: 5000,
+    seat: 9000,
+  };
   const [plate] = plates;
   if (!plate) throw new Error("no plate");
-  const holes = [{ label: "S1", opening: "wide", kind: "plain-round", region: "shaft", at: zone.at, zones: [zone] } as const];
+  const holes = [
+    {
+      label: "S1",
+      opening: "wide",
+      kind: "plain-round",
+      region: "shaft",
+      at: zone.at,
+      zones: [zone],
+    } as const,
+  ];
   const figure = plateMap("map", { ...plate, holes }, paper);
   const { scale } = readMap(figure.svg);
   const radii = [...figure.svg.matchAll(/ r="([\d.]+)"/g)].map(([, radius]) => Number(radius));

@@ -12,6 +12,12 @@ export const aimGuide: StepDrawing = (pen, scene) => {
   pen.line([bone.far - 1.8, axis], [plate.from, axis], { stroke: "line", dash: "centre" });
   const { guide } = parts;
   const rests = guide?.kind === "plain-guide" && guide.rests_on !== "plate-hole";
-  if (guide) drawTool(pen, scene, toolShape(scene, guide, parts.guideEnd), rests ? plate.to - (plate.to - plate.from) * 0.2 : plate.from + 0.4);
+  if (guide)
+    drawTool(
+      pen,
+      scene,
+      toolShape(scene, guide, parts.guideEnd),
+      rests ? plate.to - (plate.to - plate.from) * 0.2 : plate.from + 0.4,
+    );
   arrow(pen, [width - 1, height - 2], [plate.to + 4, height - 2]);
 };

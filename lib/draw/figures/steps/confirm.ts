@@ -8,7 +8,12 @@ export const confirm: StepDrawing = (pen, { width, height, parts, scale }) => {
   const eye = width * 0.17;
   const [reach, lid] = [width * 0.12, height * 0.3];
   pen.path(
-    [["M", eye - reach, y], ["C", eye - reach * 0.5, y - lid, eye + reach * 0.5, y - lid, eye + reach, y], ["C", eye + reach * 0.5, y + lid, eye - reach * 0.5, y + lid, eye - reach, y], ["Z"]],
+    [
+      ["M", eye - reach, y],
+      ["C", eye - reach * 0.5, y - lid, eye + reach * 0.5, y - lid, eye + reach, y],
+      ["C", eye + reach * 0.5, y + lid, eye - reach * 0.5, y + lid, eye - reach, y],
+      ["Z"],
+    ],
     { fill: "metal", stroke: "bold" },
   );
   pen.circle([eye, y], lid * 0.5, { fill: "metal", stroke: "bold" });
@@ -18,7 +23,9 @@ export const confirm: StepDrawing = (pen, { width, height, parts, scale }) => {
   const through = ((zone?.through ?? 4000) / 1000) * scale;
   const seat = zone && "seat" in zone ? (zone.seat / 1000) * scale : undefined;
   const slot = zone && "slot" in zone ? (zone.slot / 1000) * scale : undefined;
-  pen.group("hole", { at: [width * 0.53, y] }, (group) => holeParts[zone?.kind ?? "plain-round"].draw(group, { through, seat, slot }));
+  pen.group("hole", { at: [width * 0.53, y] }, (group) =>
+    holeParts[zone?.kind ?? "plain-round"].draw(group, { through, seat, slot }),
+  );
   const side = Math.min(height * 0.5, width * 0.22);
   tickBox(pen, [width * 0.72, y - side / 2], side, true);
 };

@@ -5,8 +5,9 @@ import { turnArrow } from "../../parts/turn-arrow.ts";
 
 /** The countersink cuts a seat into the near cortex; no plate lies there. */
 export const countersink: StepDrawing = (pen, scene) => {
-  const { parts, bone, width } = scene;
+  const { parts, bone } = scene;
   drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
-  if (parts.countersink) drawTool(pen, scene, toolShape(scene, parts.countersink), bone.near - bone.cortex - 2);
+  if (parts.countersink)
+    drawTool(pen, scene, toolShape(scene, parts.countersink), bone.near - bone.cortex - 2);
   turnArrow(pen, scene);
 };

@@ -6,7 +6,7 @@ import { turnArrow } from "../../parts/turn-arrow.ts";
 
 /** The screw on its driver, on the way in. */
 export const driveScrew: StepDrawing = (pen, scene) => {
-  const { parts, width, height, plate, scale } = scene;
+  const { parts, plate, scale } = scene;
   const top = plate.to + ((parts.screw?.head.height ?? 2500) / 1000) * scale + 1.6;
   drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
   drawPlateSection(pen, scene);

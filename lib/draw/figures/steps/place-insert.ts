@@ -9,6 +9,14 @@ export const placeInsert: StepDrawing = (pen, scene) => {
   const { parts, bone, width, height, plate } = scene;
   drawBone(pen, scene, [{ width: glidingWidth(scene), to: bone.near - bone.cortex }]);
   drawPlateSection(pen, scene);
-  if (parts.insert) drawShortened(pen, scene, toolShape(scene, parts.insert), bone.near - bone.cortex + 0.4, width - 1.5, 9);
+  if (parts.insert)
+    drawShortened(
+      pen,
+      scene,
+      toolShape(scene, parts.insert),
+      bone.near - bone.cortex + 0.4,
+      width - 1.5,
+      9,
+    );
   arrow(pen, [width - 1, height - 2], [plate.to + 5, height - 2]);
 };

@@ -13,9 +13,17 @@ export const readMarks: StepDrawing = (pen, scene) => {
   if (parts.drill) drawTool(pen, scene, toolShape(scene, parts.drill), pilotEnd(scene) - 0.6, end);
   const half = pilotWidth(scene) / 2;
   pen.box([end - 1, axis - half], width - end, half * 2, { fill: "metal" });
-  for (const [at, x] of [end + 1.4, end + 4.2, end + 7].entries()) pen.line([x, axis - half], [x, axis + half], { stroke: at === 0 ? "heavy" : "bold" });
+  for (const [at, x] of [end + 1.4, end + 4.2, end + 7].entries())
+    pen.line([x, axis - half], [x, axis + half], { stroke: at === 0 ? "heavy" : "bold" });
   drawHolder(pen, scene, end);
   const [x, y] = [end + 1.4, axis + half + 0.8];
-  pen.polygon([[x, y], [x - 1.5, y + 3], [x + 1.5, y + 3]], { fill: "ink", stroke: "none" });
+  pen.polygon(
+    [
+      [x, y],
+      [x - 1.5, y + 3],
+      [x + 1.5, y + 3],
+    ],
+    { fill: "ink", stroke: "none" },
+  );
   pen.line([x, y + 2.6], [x, Math.min(height - 0.6, y + 5)], { stroke: "heavy" });
 };

@@ -10,17 +10,43 @@ export const seatHooks: StepDrawing = (pen, { width, height, scale, parts }) => 
   const right = width - 0.6;
   const dots = boneDots(pen, false);
   const bottom = height - 0.3;
-  pen.path([["M", right, top], ["L", edge + 2.5, top], ["C", edge + 0.6, top, edge, top + 0.8, edge, top + 3], ["L", edge, bottom], ["L", right, bottom], ["Z"]], { fill: dots, stroke: "none" });
-  pen.path([["M", right, top], ["L", edge + 2.5, top], ["C", edge + 0.6, top, edge, top + 0.8, edge, top + 3], ["L", edge, bottom]], { stroke: "bold" });
+  pen.path(
+    [
+      ["M", right, top],
+      ["L", edge + 2.5, top],
+      ["C", edge + 0.6, top, edge, top + 0.8, edge, top + 3],
+      ["L", edge, bottom],
+      ["L", right, bottom],
+      ["Z"],
+    ],
+    { fill: dots, stroke: "none" },
+  );
+  pen.path(
+    [
+      ["M", right, top],
+      ["L", edge + 2.5, top],
+      ["C", edge + 0.6, top, edge, top + 0.8, edge, top + 3],
+      ["L", edge, bottom],
+    ],
+    { stroke: "bold" },
+  );
   const out = edge - thick - 0.2;
   const tip = top + depth;
   pen.path(
-    [["M", right, top - thick], ["L", edge + 1.6, top - thick], ["C", out + 0.2, top - thick, out, top - 0.4, out, top + 2], ["C", out, tip - 1.5, edge - 1, tip - 0.4, edge + 1.6, tip],
-      ["C", edge + 0.2, tip - 1.2, edge - 0.2, tip - 2, edge - 0.2, top + 1.6], ["C", edge - 0.2, top + 0.4, edge + 0.8, top - 0.2, edge + 2.4, top - 0.2], ["L", right, top - 0.2]],
+    [
+      ["M", right, top - thick],
+      ["L", edge + 1.6, top - thick],
+      ["C", out + 0.2, top - thick, out, top - 0.4, out, top + 2],
+      ["C", out, tip - 1.5, edge - 1, tip - 0.4, edge + 1.6, tip],
+      ["C", edge + 0.2, tip - 1.2, edge - 0.2, tip - 2, edge - 0.2, top + 1.6],
+      ["C", edge - 0.2, top + 0.4, edge + 0.8, top - 0.2, edge + 2.4, top - 0.2],
+      ["L", right, top - 0.2],
+    ],
     { fill: "metal", stroke: "bold" },
   );
   arrow(pen, [width * 0.62, 0.4], [width * 0.62, top - thick - 0.4]);
   const count = parts.hooks?.count;
-  if (count !== undefined) pen.words([0.6, 4], count === 1 ? "1 hook" : `${count} hooks`, { size: "body", weight: 600 });
+  if (count !== undefined)
+    pen.words([0.6, 4], count === 1 ? "1 hook" : `${count} hooks`, { size: "body", weight: 600 });
   notAnatomy(pen, [edge + 2, height - 1.6], right - edge - 3);
 };

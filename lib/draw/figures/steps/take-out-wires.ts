@@ -13,7 +13,16 @@ export const takeOutWires: StepDrawing = (pen, scene) => {
   for (const [at, y] of [axis - gap, axis + gap].entries()) {
     const tip = at === 0 ? plate.to + 2 : bone.near - 8;
     const end = at === 0 ? width - 8 : width - 9;
-    pen.polygon([[end, y - thick / 2], [tip + 2, y - thick / 2], [tip, y], [tip + 2, y + thick / 2], [end, y + thick / 2]], { fill: "metal", stroke: "line" });
+    pen.polygon(
+      [
+        [end, y - thick / 2],
+        [tip + 2, y - thick / 2],
+        [tip, y],
+        [tip + 2, y + thick / 2],
+        [end, y + thick / 2],
+      ],
+      { fill: "metal", stroke: "line" },
+    );
     arrow(pen, [end + 1, y], [width - 1, y]);
   }
 };

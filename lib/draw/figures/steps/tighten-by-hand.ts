@@ -7,7 +7,7 @@ import { turnArrow } from "../../parts/turn-arrow.ts";
 
 /** The seated screw turned tight with shaft and handle alone. */
 export const tightenByHand: StepDrawing = (pen, scene) => {
-  const { parts, width } = scene;
+  const { parts } = scene;
   const top = seatedTop(scene);
   drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
   drawPlateSection(pen, scene);

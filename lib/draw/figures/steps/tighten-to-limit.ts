@@ -10,7 +10,12 @@ import { turnArrow } from "../../parts/turn-arrow.ts";
 export const tightenToLimit: StepDrawing = (pen, scene) => {
   const { parts, width, height, plate } = scene;
   const shift = plate.from - width * 0.17;
-  const near = { ...scene, scale: scene.scale * 0.8, axis: (height + 6.2) / 2, plate: { from: plate.from - shift, to: plate.to - shift } };
+  const near = {
+    ...scene,
+    scale: scene.scale * 0.8,
+    axis: (height + 6.2) / 2,
+    plate: { from: plate.from - shift, to: plate.to - shift },
+  };
   const top = seatedTop(near);
   drawPlateSection(pen, near);
   const [joint, grip] = [top + 4.5, width * 0.78];
@@ -21,5 +26,9 @@ export const tightenToLimit: StepDrawing = (pen, scene) => {
   signalMark(pen, [near.plate.to + 4.4, 3.1]);
   turnArrow(pen, near);
   const { limiter } = parts;
-  if (limiter?.kind === "torque-limiter") pen.words([near.plate.to + 8.6, 4.5], `${nm(limiter.torque)} N·m`, { size: "body", weight: 700 });
+  if (limiter?.kind === "torque-limiter")
+    pen.words([near.plate.to + 8.6, 4.5], `${nm(limiter.torque)} N·m`, {
+      size: "body",
+      weight: 700,
+    });
 };

@@ -10,7 +10,8 @@ export const turnInSleeve: StepDrawing = (pen, scene) => {
   const { parts, plate, width } = scene;
   drawBone(pen, scene);
   drawPlateSection(pen, scene);
-  if (parts.sleeve) drawShortened(pen, scene, toolShape(scene, parts.sleeve), plate.from + 0.3, width - 6.4, 7);
+  if (parts.sleeve)
+    drawShortened(pen, scene, toolShape(scene, parts.sleeve), plate.from + 0.3, width - 6.4, 7);
   squareMark(pen, scene);
   turnArrow(pen, scene);
 };

@@ -8,17 +8,38 @@ export const watchGap: StepDrawing = (pen, { width, height, scale, parts }) => {
   const [top, gap] = [height * 0.36, 1.6];
   const middle = width / 2;
   const dots = boneDots(pen, false);
-  for (const [from, to] of [[0.6, middle - gap], [middle + gap, width - 0.6]] as const) {
+  for (const [from, to] of [
+    [0.6, middle - gap],
+    [middle + gap, width - 0.6],
+  ] as const) {
     pen.box([from, top], to - from, height - 0.3 - top, { fill: dots, stroke: "bold" });
   }
   pen.box([2.5, top - thick], width - 5, thick, { fill: "metal", stroke: "bold" });
   const head = ((parts.screw?.head.diameter ?? 6000) / 1000) * scale;
   for (const x of [width * 0.2, width * 0.78]) {
-    pen.path([["M", x - head / 2, top - thick], ["C", x - head / 2, top - thick - 2.4, x + head / 2, top - thick - 2.4, x + head / 2, top - thick], ["Z"]], { fill: "metal", stroke: "bold" });
+    pen.path(
+      [
+        ["M", x - head / 2, top - thick],
+        [
+          "C",
+          x - head / 2,
+          top - thick - 2.4,
+          x + head / 2,
+          top - thick - 2.4,
+          x + head / 2,
+          top - thick,
+        ],
+        ["Z"],
+      ],
+      { fill: "metal", stroke: "bold" },
+    );
   }
   const y = top + (height - top) * 0.36;
   for (const side of [-1, 1] as const) {
-    pen.box([side < 0 ? middle - gap - 10 : middle + gap + 1.2, y - 1.7], 8.8, 3.4, { fill: "metal", stroke: "none" });
+    pen.box([side < 0 ? middle - gap - 10 : middle + gap + 1.2, y - 1.7], 8.8, 3.4, {
+      fill: "metal",
+      stroke: "none",
+    });
     arrow(pen, [middle + side * (gap + 9.6), y], [middle + side * (gap + 1.6), y]);
   }
   notAnatomy(pen, [1.4, height - 1.7], middle - gap - 2.6);
