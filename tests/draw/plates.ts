@@ -100,7 +100,7 @@ const curve = (
 });
 
 /** A bar with round ends, `width` wide (mm). */
-export function bar(length: number, width: number): { start: Point; segments: OutlineSegment[] } {
+function bar(length: number, width: number): { start: Point; segments: OutlineSegment[] } {
   const [r, k] = [width / 2, width * 0.276];
   return {
     start: at(r, -r),
