@@ -38,20 +38,22 @@ function rowLengths(run: readonly Planned[]): string {
   return ranges.map(([range, same]) => (ranges.length > 1 ? `${labelSpan(same.map(({ hole }) => hole))}: ${range}` : range)).join("\n");
 }
 
-/** The plan in its order; neighbours filled in the same way share a row. */
+/** The plan in its order; neighbours of one kind of hole filled in the same way share a row. */
 function planRows(composing: Composing, plate: LaidPlate, plan: readonly Planned[], chainOf: (planned: Planned) => Chain | undefined): CaseView["rows"] {
   const { catalogue } = composing;
+  const openingOf = ({ hole }: Planned) => plate.holes.find(({ label }) => label === hole)?.kind;
+  const filling = (planned: Planned): string => [openingOf(planned), planned.zone, planned.screw, planned.recipe].join(" ");
   const runs: [Planned, ...Planned[]][] = [];
   for (const planned of plan) {
     const run = runs.at(-1);
-    if (run && run[0].zone === planned.zone && run[0].screw === planned.screw && run[0].recipe === planned.recipe) run.push(planned);
+    if (run && filling(run[0]) === filling(planned)) run.push(planned);
     else runs.push([planned]);
   }
   return runs.map((run) => {
     const [first] = run;
     const chain = chainOf(first);
     const { kind } = known(catalogue.zones, first.zone);
-    const opening = plate.holes.find(({ label }) => label === first.hole)?.kind ?? kind;
+    const opening = openingOf(first) ?? kind;
     return {
       order: run.length > 1 ? `${first.order}–${run.at(-1)?.order}` : String(first.order),
       hole: `${labelSpan(run.map(({ hole }) => hole))} ${partWords(kind, opening)}`,
