@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { check } from "../../lib/check/check.ts";
+import { derive } from "../../lib/derive/derive.ts";
+import { loadLibrary } from "../../lib/index.ts";
+import { verbs } from "../../lib/model/recipe.ts";
+
+const { catalogue, findings } = loadLibrary("content");
+if (catalogue === undefined) throw new Error("The demo library does not resolve");
+const derived = derive(catalogue);
+
+describe("the demo library", () => {
+  it("is read, validated and resolved without a finding", () => {
+    expect(findings).toEqual([]);
+  });
+
+  it("leaves no chain with no candidate or with two", () => {
+    expect(derived.gaps).toEqual([]);
+    expect(derived.chains).toHaveLength(21);
+  });
+
+  it("lets the rules tell only what one hospital's trays lack", () => {
+    const told = check({ catalogue, derived, today: "2026-10-02" });
+    expect(told.map(({ severity, rule, message }) => [severity, rule, message.split(" at ")[0]])).toEqual([
+      ["note", "site-holds-the-case", "Missing for this case: sleeve 3.5"],
+      ["note", "site-holds-the-case", "Not checked: torque limiter 0.9"],
+    ]);
+  });
+
+  it.each([
+    ["locking-35", "oblong-35"],
+    ["cortical-35", "threaded-35"],
+  ])("lists screw %s in zone %s among the traps of the combined opening", (screw, zone) => {
+    const trap = derived.screwTraps.find((entry) => entry.screw === screw && entry.zone === zone);
+    expect(trap?.head).toBe("lodges");
+  });
+
+  it("has every kind of hole, every technique's verbs and every kind of instrument", () => {
+    const zones = new Set([...catalogue.zones.values()].map(({ kind }) => kind));
+    expect([...zones].sort()).toEqual(["plain-oblong", "plain-round", "suture", "threaded", "wire"]);
+    const used = new Set(
+      [...catalogue.recipes.values(), ...catalogue.procedures.values()].flatMap(({ steps }) => steps.map(({ verb }) => verb)),
+    );
+    expect(verbs.filter((verb) => !used.has(verb))).toEqual(["countersink"]);
+    expect(new Set([...catalogue.instruments.values()].map(({ kind }) => kind)).size).toBe(14);
+  });
+
+  it("lays out at least 24 plates, sides and length variants", () => {
+    expect(derived.plates.length).toBeGreaterThanOrEqual(24);
+  });
+});
