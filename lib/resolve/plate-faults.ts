@@ -14,24 +14,27 @@ function drawn(definitions: Definitions, id: string): DrawnPlate | undefined {
   return shown && "row" in shown ? shown : undefined;
 }
 
-/** The label of every hole of a plate in its longest variant. */
-function labelsOf({ row, holes }: DrawnPlate, longest: number): ReadonlySet<string> {
-  return new Set([...Array.from({ length: longest }, (_, index) => `${row.prefix}${index + 1}`), ...holes.map(({ label }) => label)]);
+/** The opening at every label of a plate in the length variant with so many holes in its row. */
+function openingsByLabel(plate: DrawnPlate, holes: number): ReadonlyMap<string, string> {
+  const row = Array.from({ length: holes }, (_, index): [string, string] => [`${plate.row.prefix}${index + 1}`, plate.row.opening]);
+  return new Map([...row, ...plate.holes.map(({ label, opening }): [string, string] => [label, opening])]);
 }
 
 const known = (labels: Iterable<string | number>, what: string): string => `Known ${what}: ${[...labels].join(", ")}.`;
 
-/** A plate by itself: labels used once and known, and no mirror of a mirror. */
+/** A plate by itself: labels used once and known, and a mirror of the other side. */
 export function plateFaults(definitions: Definitions, plate: Defined<Plate>): PlateFault[] {
   if ("mirror_of" in plate) {
     const from = definitions.plate.get(plate.mirror_of);
     if (!from) return [];
-    return "mirror_of" in from ? [{ rule: "mirror", path: ["mirror_of"], message: `Expected a drawn plate, got "${from.id}", which is itself a mirror` }] : [];
+    if ("mirror_of" in from) return [{ rule: "mirror", path: ["mirror_of"], message: `Expected a drawn plate, got "${from.id}", which is itself a mirror` }];
+    const other = plate.side === "left" ? "right" : "left";
+    return from.side === other ? [] : [{ rule: "mirror", path: ["side"], message: `Expected the other side of "${from.id}" (${from.side}), got ${plate.side}` }];
   }
   const longest = Math.max(...plate.variants.map(({ holes }) => holes));
-  const labels = labelsOf(plate, longest);
+  const labels = openingsByLabel(plate, longest);
   const unknown = (label: string, ...path: (string | number)[]): PlateFault[] =>
-    labels.has(label) ? [] : [{ rule: "label", path, message: `Unknown hole "${label}"`, fix: known(labels, "holes") }];
+    labels.has(label) ? [] : [{ rule: "label", path, message: `Unknown hole "${label}"`, fix: known(labels.keys(), "holes") }];
   const seen = new Set<string>();
   return [
     ...plate.holes.flatMap(({ label }, index): PlateFault[] => {
@@ -54,7 +57,17 @@ export function trayFaults(definitions: Definitions, tray: Tray): PlateFault[] {
   return tray.slots.flatMap((slot, index) => (slot.holds === "plate" ? variantFaults(drawn(definitions, slot.plate), slot.holes, "slots", index, "holes") : []));
 }
 
-/** The plate of a case comes in the length it names; whether its holes are the plate's is for the rules. */
-export function caseFaults(definitions: Definitions, { plate, holes }: Case): PlateFault[] {
-  return variantFaults(drawn(definitions, plate), holes, "holes");
+/** The holes and zones of a case's plan are the plate's. */
+export function caseFaults(definitions: Definitions, { plate: id, holes, plan }: Case): PlateFault[] {
+  const plate = drawn(definitions, id);
+  const wrongVariant = variantFaults(plate, holes, "holes");
+  if (!plate || wrongVariant.length > 0) return wrongVariant;
+  const labels = openingsByLabel(plate, holes);
+  return plan.flatMap(({ hole, zone }, index): PlateFault[] => {
+    const opening = labels.get(hole);
+    if (opening === undefined) return [{ rule: "label", path: ["plan", index, "hole"], message: `Unknown hole "${hole}"`, fix: known(labels.keys(), "holes") }];
+    const zones = definitions.opening.get(opening)?.zones;
+    if (!zones || zones.includes(zone)) return [];
+    return [{ rule: "zoneOfHole", path: ["plan", index, "zone"], message: `Expected a zone of hole ${hole} (${zones.join(", ")}), got "${zone}"` }];
+  });
 }
