@@ -1,0 +1,36 @@
+import { closeSync, openSync, readFileSync, rmSync, writeSync } from "node:fs";
+import { Stop } from "../model/stop.ts";
+import { beside } from "./beside.ts";
+
+const alive = (pid: number): boolean => {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "EPERM";
+  }
+};
+
+/** Takes the build lock of `out` and gives back its release; a lock left by a dead process is taken over. */
+export function takeLock(out: string): () => void {
+  const file = beside(out, "lock");
+  for (let attempt = 0; attempt < 3; attempt++) {
+    try {
+      const handle = openSync(file, "wx");
+      writeSync(handle, String(process.pid));
+      closeSync(handle);
+      return () => rmSync(file, { force: true });
+    } catch (error) {
+      const code = (error as NodeJS.ErrnoException).code;
+      if (code !== "EEXIST") {
+        throw new Stop(3, `Cannot write beside ${out} (${code})`, "Make the folder writable.");
+      }
+      const holder = Number(readFileSync(file, "utf8")) || 0;
+      if (holder > 0 && alive(holder)) {
+        throw new Stop(4, `Another build (process ${holder}) is writing ${out}`, "Wait for it.");
+      }
+      rmSync(file, { force: true });
+    }
+  }
+  throw new Stop(4, `Another build keeps taking the lock of ${out}`, "Wait for it.");
+}

@@ -1,0 +1,56 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
+import { Stop } from "../model/stop.ts";
+import { beside } from "./beside.ts";
+import { readManifest } from "./manifest.ts";
+
+type Journal = { readonly staging: string; readonly previous: string };
+
+const remove = (path: string) => rmSync(path, { recursive: true, force: true });
+
+/** Finishes or undoes a swap that was interrupted, and removes staging folders left behind. Call it holding the lock. */
+export function recover(out: string): void {
+  const journalFile = beside(out, "journal");
+  if (existsSync(journalFile)) {
+    const { staging, previous } = JSON.parse(readFileSync(journalFile, "utf8")) as Journal;
+    if (!existsSync(out)) {
+      if (existsSync(staging)) renameSync(staging, out);
+      else if (existsSync(previous)) renameSync(previous, out);
+    }
+    remove(previous);
+    rmSync(journalFile, { force: true });
+  }
+  const parent = dirname(resolve(out));
+  if (!existsSync(parent)) return;
+  const stale = `.${basename(resolve(out))}-staging-`;
+  for (const name of readdirSync(parent)) if (name.startsWith(stale)) remove(join(parent, name));
+}
+
+/** An empty folder beside `out` to build into; refuses to replace a folder that we did not write. */
+export function openStaging(out: string): string {
+  if (existsSync(out) && readdirSync(out).length > 0 && readManifest(out) === undefined) {
+    throw new Stop(2, `${out} holds files that Trayleaf did not write`, "Choose another --out, or empty that folder yourself.");
+  }
+  const staging = beside(out, `staging-${process.pid}`);
+  try {
+    mkdirSync(staging, { recursive: true, mode: 0o755 });
+  } catch (error) {
+    throw new Stop(3, `Cannot write beside ${out} (${(error as NodeJS.ErrnoException).code})`, "Make the folder writable.");
+  }
+  return staging;
+}
+
+/** Puts the finished staging folder in the place of `out` by two renames, with a journal between them. */
+export function swapIn(staging: string, out: string): void {
+  const previous = beside(out, "previous");
+  const journalFile = beside(out, "journal");
+  remove(previous);
+  writeFileSync(journalFile, JSON.stringify({ staging, previous } satisfies Journal));
+  if (existsSync(out)) renameSync(out, previous);
+  renameSync(staging, out);
+  remove(previous);
+  rmSync(journalFile, { force: true });
+}
+
+/** Drops a staging folder of a failed build. */
+export const dropStaging = (staging: string): void => remove(staging);
