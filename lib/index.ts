@@ -1,6 +1,12 @@
+import { check } from "./check/check.ts";
+import { compose } from "./compose/compose.ts";
+import { derive } from "./derive/derive.ts";
+import { pictures } from "./draw/pictures.ts";
 import type { Catalogue } from "./model/catalogue.ts";
+import type { Derived } from "./model/chain.ts";
 import type { Finding } from "./model/finding.ts";
 import type { Locate } from "./model/source-file.ts";
+import type { SheetView } from "./model/sheet.ts";
 import { Stop } from "./model/stop.ts";
 import { readLibrary } from "./read/read-library.ts";
 import { resolve } from "./resolve/resolve.ts";
@@ -36,9 +42,30 @@ export function newestCardDay({ systems }: Catalogue): string {
   return [...systems.values()].map(({ cards }) => cards.date).reduce((newest, date) => (date > newest ? date : newest), "1970-01-01");
 }
 
-/** A library with all that reading and the rules say of it. */
-export function checkLibrary(root: string, today?: string): Library {
-  return loadLibrary(root);
+/** A library with all that reading and the rules say of it; sheets are composed when nothing stops them. */
+export type CheckedLibrary = Library & {
+  /** The day that is printed and judged by, ISO 8601. */
+  readonly today: string;
+  readonly derived?: Derived;
+  readonly sheets?: readonly SheetView[];
+};
+
+const stops = (findings: readonly Finding[]): boolean =>
+  findings.some(({ severity }) => severity === "stop");
+
+/** Loads a library, derives its chains, composes its sheets and lets the rules judge all of it. */
+export function checkLibrary(root: string, given?: string): CheckedLibrary {
+  const library = loadLibrary(root);
+  const { catalogue } = library;
+  const today = given ?? (catalogue ? newestCardDay(catalogue) : "1970-01-01");
+  if (!catalogue) return { ...library, today };
+  const derived = derive(catalogue);
+  const facts = { catalogue, derived, today };
+  const judged = [...library.findings, ...check(facts)];
+  if (stops(judged)) return { ...library, today, derived, findings: judged };
+  const sheets = compose({ ...facts, pictures });
+  const findings = [...library.findings, ...check({ ...facts, sheets })];
+  return { ...library, today, derived, sheets, findings };
 }
 
 /** Builds the site and its PDFs and returns the exit code. */
