@@ -13,7 +13,13 @@ import { resolve } from "./resolve/resolve.ts";
 import { validate } from "./validate/validate.ts";
 
 /** A library as far as it could be read: the catalogue holds what holds together, the findings say what does not. */
-export type Library = { readonly catalogue?: Catalogue; readonly locate: Locate; readonly findings: readonly Finding[] };
+export type Library = {
+  readonly catalogue?: Catalogue;
+  readonly locate: Locate;
+  readonly findings: readonly Finding[];
+  /** Files that lost something to a fault elsewhere. */
+  readonly incomplete: ReadonlySet<string>;
+};
 
 /** What the command line asks of a build. `today` is absent unless it was given. */
 export type BuildOptions = {
@@ -33,6 +39,7 @@ export function loadLibrary(root: string): Library {
   return {
     ...(resolved.catalogue ? { catalogue: resolved.catalogue } : {}),
     locate: read.locate,
+    incomplete: resolved.incomplete,
     findings: [...read.findings, ...valid.findings, ...resolved.findings],
   };
 }
@@ -61,7 +68,8 @@ export function checkLibrary(root: string, given?: string): CheckedLibrary {
   if (!catalogue) return { ...library, today };
   const derived = derive(catalogue);
   const facts = { catalogue, derived, today };
-  const judged = [...library.findings, ...check(facts)];
+  const told = check(facts).filter(({ place }) => !library.incomplete.has(place.file));
+  const judged = [...library.findings, ...told];
   if (stops(judged)) return { ...library, today, derived, findings: judged };
   const sheets = compose({ ...facts, pictures });
   const findings = [...library.findings, ...check({ ...facts, sheets })];

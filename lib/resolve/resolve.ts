@@ -1,20 +1,14 @@
 import { distance } from "fastest-levenshtein";
 import type { Catalogue } from "../model/catalogue.ts";
-import { type Defined, type DefinitionKind, type DefinitionOf, type Definitions, definitions as kinds } from "../model/definition.ts";
+import { type Defined, type Definitions, definitions as kinds } from "../model/definition.ts";
 import type { Finding } from "../model/finding.ts";
 import type { Plate } from "../model/plate.ts";
 import type { Case } from "../model/site.ts";
 import type { Tray } from "../model/tray.ts";
+import { closed, type Entry, entries } from "./closed.ts";
 import { caseFaults, type PlateFault, plateFaults, trayFaults } from "./plate-faults.ts";
 import { type Reference, references, type Target, targets } from "./references.ts";
 import { resolvingRules } from "./resolving-rules.ts";
-
-const kindNames = Object.keys(kinds) as DefinitionKind[];
-type Entry = { readonly kind: DefinitionKind; readonly facts: Defined<DefinitionOf<DefinitionKind>> };
-
-function entries(definitions: Definitions): Entry[] {
-  return kindNames.flatMap((kind) => [...definitions[kind].values()].map((facts) => ({ kind, facts })));
-}
 
 function finding(file: string, { rule, path, message, fix }: PlateFault): Finding {
   const told = resolvingRules[rule];
@@ -34,29 +28,21 @@ function own(definitions: Definitions, { kind, facts }: Entry): PlateFault[] {
   return kind === "case" ? caseFaults(definitions, facts as Defined<Case>) : [];
 }
 
-/** Which of a definition's references lead nowhere; one to a refused definition is not told again. */
-function broken(definitions: Definitions, { kind, facts }: Entry): { readonly untold: boolean; readonly faults: PlateFault[] } {
+/** The references of a definition that lead nowhere; one to a refused definition is told there, not here. */
+function broken(definitions: Definitions, { kind, facts }: Entry): PlateFault[] {
   const lists = new Map<Target, readonly string[]>();
   const list = (target: Target): readonly string[] => {
     const known = lists.get(target) ?? targets(definitions, target);
     lists.set(target, known);
     return known;
   };
-  const lost = references(kind, facts).filter(({ target, id }) => !list(target).includes(id));
   const refused = ({ target, id }: Reference): boolean => {
     if (target === "plate family") return [...definitions.refused].some((name) => name.startsWith("plate/"));
     const owner = target === "head thread" || target === "drive" || target === "coupling" ? "interfaces/interfaces" : `${target}/${id}`;
     return definitions.refused.has(owner);
   };
-  return { untold: lost.some(refused), faults: lost.filter((one) => !refused(one)).map((one) => unknown(one, list(one.target))) };
-}
-
-/** The definitions that hold together when the bad ones, and all that name them, are left out. */
-function closed(definitions: Definitions, bad: ReadonlySet<string>): Definitions {
-  const maps = Object.fromEntries(kindNames.map((kind) => [kind, new Map([...(definitions[kind] as ReadonlyMap<string, unknown>)].filter(([id]) => !bad.has(`${kind}/${id}`)))]));
-  const left = { ...maps, refused: definitions.refused } as unknown as Definitions;
-  const lost = entries(left).filter((entry) => references(entry.kind, entry.facts).some(({ target, id }) => !targets(left, target).includes(id)));
-  return lost.length === 0 ? left : closed(left, new Set(lost.map(({ kind, facts }) => `${kind}/${facts.id}`)));
+  const lost = references(kind, facts).filter(({ target, id }) => !list(target).includes(id));
+  return lost.filter((one) => !refused(one)).map((one) => unknown(one, list(one.target)));
 }
 
 function catalogueOf(definitions: Definitions): Catalogue | undefined {
@@ -76,8 +62,9 @@ function systemsWithoutFile(definitions: Definitions): Finding[] {
   return lost.map((system) => finding(`systems/${system}/system.yaml`, { rule: "single", path: [], message: `Missing file "systems/${system}/system.yaml"`, fix: `Write the file: trayleaf new system ${system}.` }));
 }
 
-/** Joins definitions by their ids. The catalogue holds only what holds together, each map in id order; it is absent without publisher or registry. */
-export function resolve(definitions: Definitions): { catalogue?: Catalogue; findings: Finding[] } {
+/** Joins definitions by their ids. The catalogue holds what holds together, each map in id order; it is absent without publisher or registry.
+ * `incomplete` names the files that lost something to a fault elsewhere: what they state as a whole cannot be judged. */
+export function resolve(definitions: Definitions): { catalogue?: Catalogue; findings: Finding[]; incomplete: ReadonlySet<string> } {
   const findings: Finding[] = [];
   const bad = new Set<string>();
   for (const kind of ["publisher", "interfaces"] as const) {
@@ -86,11 +73,11 @@ export function resolve(definitions: Definitions): { catalogue?: Catalogue; find
   }
   findings.push(...systemsWithoutFile(definitions));
   for (const entry of entries(definitions)) {
-    const { untold, faults } = broken(definitions, entry);
-    const all = [...faults, ...own(definitions, entry)];
-    findings.push(...all.map((fault) => finding(entry.facts.file, fault)));
-    if (untold || all.length > 0) bad.add(`${entry.kind}/${entry.facts.id}`);
+    const faults = own(definitions, entry);
+    findings.push(...[...broken(definitions, entry), ...faults].map((fault) => finding(entry.facts.file, fault)));
+    if (faults.length > 0 && entry.kind !== "case") bad.add(`${entry.kind}/${entry.facts.id}`);
   }
-  const catalogue = catalogueOf(closed(definitions, bad));
-  return { ...(catalogue ? { catalogue } : {}), findings };
+  const left = closed(definitions, bad);
+  const catalogue = catalogueOf(left.definitions);
+  return { ...(catalogue ? { catalogue } : {}), findings, incomplete: left.incomplete };
 }

@@ -61,12 +61,24 @@ test("a near name is offered with what is known", () => {
   expect(resolved(["zone/threaded-35", ["thread"], "th-53"]).findings[0]?.fix).toBe('Did you mean "th-35"? Known: th-35.');
 });
 
-test("what does not hold together is left out with all that names it, and is told once", () => {
-  const { catalogue, findings } = resolved(["zone/threaded-35", ["permits", 0], "locking-53"]);
+test("a mention of what is not there is taken out, told once, and its file counts as incomplete", () => {
+  const { catalogue, findings, incomplete } = resolved(["zone/threaded-35", ["permits", 0], "locking-53"]);
   expect(findings).toHaveLength(1);
-  expect([...(catalogue?.zones.keys() ?? [])]).toEqual(["wire-15"]);
-  expect([...(catalogue?.openings.keys() ?? [])]).toEqual(["wire"]);
-  expect([catalogue?.plates.size, catalogue?.trays.size, catalogue?.cases.size, catalogue?.screws.size]).toEqual([0, 0, 0, 1]);
+  expect(catalogue?.zones.get("threaded-35")).toMatchObject({ permits: [] });
+  expect([catalogue?.plates.size, catalogue?.trays.size, catalogue?.cases.size]).toEqual([2, 1, 1]);
+  expect([...incomplete]).toEqual(["zones/threaded-35.yaml"]);
+});
+
+test("what stands on something that is not there is left out with all that stands on it", () => {
+  const { catalogue, incomplete } = resolved(["plate/bar-left", ["row", "opening"], "thread"]);
+  expect([catalogue?.plates.size, catalogue?.cases.size, catalogue?.procedures.size]).toEqual([0, 0, 0]);
+  expect(catalogue?.trays.get("small")?.slots).toHaveLength(2);
+  expect([...incomplete].sort()).toEqual(["cases/case-a.yaml", "plates/bar-left.yaml", "plates/bar-right.yaml", "procedures/bar.yaml", "trays/small.yaml"]);
+});
+
+test("a citation of a document that is not there takes nothing out", () => {
+  const { catalogue, incomplete } = resolved(["caution/hand-finish", ["source", "document"], "ifus"]);
+  expect([catalogue?.cautions.size, incomplete.size]).toEqual([1, 0]);
 });
 
 test("a reference to a definition that was refused is not told again", () => {
