@@ -5,8 +5,8 @@ import { pictures } from "./draw/pictures.ts";
 import type { Catalogue } from "./model/catalogue.ts";
 import type { Derived } from "./model/chain.ts";
 import type { Finding } from "./model/finding.ts";
-import type { Locate } from "./model/source-file.ts";
 import type { SheetView } from "./model/sheet.ts";
+import type { Locate } from "./model/source-file.ts";
 import { Stop } from "./model/stop.ts";
 import { readLibrary } from "./read/read-library.ts";
 import { resolve } from "./resolve/resolve.ts";
@@ -46,7 +46,9 @@ export function loadLibrary(root: string): Library {
 
 /** The newest card date of a library: the day that is printed and judged by when none is given. */
 export function newestCardDay({ systems }: Catalogue): string {
-  return [...systems.values()].map(({ cards }) => cards.date).reduce((newest, date) => (date > newest ? date : newest), "1970-01-01");
+  return [...systems.values()]
+    .map(({ cards }) => cards.date)
+    .reduce((newest, date) => (date > newest ? date : newest), "1970-01-01");
 }
 
 /** A library with all that reading and the rules say of it; sheets are composed when nothing stops them. */
@@ -78,10 +80,15 @@ export function checkLibrary(root: string, given?: string): CheckedLibrary {
 
 /** Builds the site and its PDFs and returns the exit code. */
 export async function buildLibrary(options: BuildOptions): Promise<number> {
-  throw new Stop(3, `The build of "${options.library}" is not joined yet.`, "Use trayleaf check.");
+  const { build } = await import("./build.ts");
+  return build(options);
 }
 
 /** Serves the site, rebuilding it when a file changes, and returns the exit code. */
 export async function serveLibrary(options: BuildOptions): Promise<number> {
-  throw new Stop(3, `The preview of "${options.library}" is not joined yet.`, "Use trayleaf check.");
+  throw new Stop(
+    3,
+    `The preview of "${options.library}" is not joined yet.`,
+    "Use trayleaf check.",
+  );
 }

@@ -24,7 +24,8 @@ export const sha256 = (data: string | Uint8Array): string =>
 function walk(folder: string, root: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name);
-    if (lstatSync(path).isSymbolicLink()) throw new Stop(5, `A link in the output: ${path}`, "Report this.");
+    if (lstatSync(path).isSymbolicLink())
+      throw new Stop(5, `A link in the output: ${path}`, "Report this.");
     return entry.isDirectory() ? walk(path, root) : [relative(root, path).split(sep).join("/")];
   });
 }
@@ -36,12 +37,17 @@ export const filesBelow = (root: string): string[] =>
 /** Hashes every file below `root` and writes the manifest; an empty file is refused. */
 export function writeManifest(
   root: string,
-  told: { readonly inputs: string; readonly summary: readonly string[]; readonly prints: Record<string, string> },
+  told: {
+    readonly inputs: string;
+    readonly summary: readonly string[];
+    readonly prints: Record<string, string>;
+  },
 ): Manifest {
   const files: Record<string, { size: number; sha256: string }> = {};
   for (const file of filesBelow(root)) {
     const bytes = readFileSync(join(root, file));
-    if (bytes.length === 0) throw new Stop(5, `The build wrote an empty file: ${file}`, "Report this.");
+    if (bytes.length === 0)
+      throw new Stop(5, `The build wrote an empty file: ${file}`, "Report this.");
     files[file] = { size: bytes.length, sha256: sha256(bytes) };
   }
   const manifest: Manifest = { marker: "trayleaf", ...told, files };

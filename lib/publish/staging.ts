@@ -1,4 +1,12 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import { Stop } from "../model/stop.ts";
 import { beside } from "./beside.ts";
@@ -29,13 +37,21 @@ export function recover(out: string): void {
 /** An empty folder beside `out` to build into; refuses to replace a folder that we did not write. */
 export function openStaging(out: string): string {
   if (existsSync(out) && readdirSync(out).length > 0 && readManifest(out) === undefined) {
-    throw new Stop(2, `${out} holds files that Trayleaf did not write`, "Choose another --out, or empty that folder yourself.");
+    throw new Stop(
+      2,
+      `${out} holds files that Trayleaf did not write`,
+      "Choose another --out, or empty that folder yourself.",
+    );
   }
   const staging = beside(out, `staging-${process.pid}`);
   try {
     mkdirSync(staging, { recursive: true, mode: 0o755 });
   } catch (error) {
-    throw new Stop(3, `Cannot write beside ${out} (${(error as NodeJS.ErrnoException).code})`, "Make the folder writable.");
+    throw new Stop(
+      3,
+      `Cannot write beside ${out} (${(error as NodeJS.ErrnoException).code})`,
+      "Make the folder writable.",
+    );
   }
   return staging;
 }

@@ -6,6 +6,14 @@ export const templatesFolder = fileURLToPath(new URL("../../templates/", import.
 
 /** A template environment that escapes every value and throws on an unknown one; reads `templates/` unless another loader is given. */
 export function templateEnvironment(loader?: Loader): Environment {
-  const options = { autoescape: true, throwOnUndefined: true, trimBlocks: true, lstripBlocks: true };
-  return new nunjucks.Environment(loader ?? new nunjucks.FileSystemLoader(templatesFolder), options);
+  const options = {
+    autoescape: true,
+    throwOnUndefined: true,
+    trimBlocks: true,
+    lstripBlocks: true,
+  };
+  return new nunjucks.Environment(
+    loader ?? new nunjucks.FileSystemLoader(templatesFolder),
+    options,
+  );
 }

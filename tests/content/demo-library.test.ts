@@ -20,7 +20,9 @@ describe("the demo library", () => {
 
   it("lets the rules tell only what one hospital's trays lack", () => {
     const told = check({ catalogue, derived, today: "2026-10-02" });
-    expect(told.map(({ severity, rule, message }) => [severity, rule, message.split(" at ")[0]])).toEqual([
+    expect(
+      told.map(({ severity, rule, message }) => [severity, rule, message.split(" at ")[0]]),
+    ).toEqual([
       ["note", "site-holds-the-case", "Missing for this case: sleeve 3.5"],
       ["note", "site-holds-the-case", "Not checked: torque limiter 0.9"],
     ]);
@@ -36,9 +38,17 @@ describe("the demo library", () => {
 
   it("has every kind of hole, every technique's verbs and every kind of instrument", () => {
     const zones = new Set([...catalogue.zones.values()].map(({ kind }) => kind));
-    expect([...zones].sort()).toEqual(["plain-oblong", "plain-round", "suture", "threaded", "wire"]);
+    expect([...zones].sort()).toEqual([
+      "plain-oblong",
+      "plain-round",
+      "suture",
+      "threaded",
+      "wire",
+    ]);
     const used = new Set(
-      [...catalogue.recipes.values(), ...catalogue.procedures.values()].flatMap(({ steps }) => steps.map(({ verb }) => verb)),
+      [...catalogue.recipes.values(), ...catalogue.procedures.values()].flatMap(({ steps }) =>
+        steps.map(({ verb }) => verb),
+      ),
     );
     expect(verbs.filter((verb) => !used.has(verb))).toEqual(["countersink"]);
     expect(new Set([...catalogue.instruments.values()].map(({ kind }) => kind)).size).toBe(14);

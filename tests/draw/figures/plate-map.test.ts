@@ -67,7 +67,8 @@ test("mirrored plates of a library have the same labels at mirrored places", () 
   const pairs = laid
     .filter(({ side }) => side === "left")
     .flatMap((left) => {
-      const right = laid.find(({ id }) => id === left.id.replace("left", "right"));
+      const mirrored = left.id.replace("left", "right");
+      const right = laid.find(({ id, length }) => id === mirrored && length === left.length);
       return right ? [{ left, right }] : [];
     });
   expect(pairs.length).toBeGreaterThan(0);

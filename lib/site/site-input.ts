@@ -1,0 +1,22 @@
+import type { BuiltPack, BuiltPrint } from "../model/built.ts";
+import type { Catalogue } from "../model/catalogue.ts";
+import type { Derived } from "../model/chain.ts";
+import type { Pictures } from "../model/figure.ts";
+import type { Finding } from "../model/finding.ts";
+import type { Rule } from "../model/rule.ts";
+import type { SheetView } from "../model/sheet.ts";
+
+/** Everything the site shows; fragments and prints are keyed `${sheet.id}.${format.id}`. */
+export type SiteInput = {
+  readonly catalogue: Catalogue;
+  readonly derived: Derived;
+  readonly sheets: readonly SheetView[];
+  readonly fragments: ReadonlyMap<string, string>;
+  readonly findings: readonly Finding[];
+  readonly prints: ReadonlyMap<string, BuiltPrint>;
+  readonly packs: readonly BuiltPack[];
+  readonly rules: readonly Rule[];
+  readonly pictures: Pictures;
+  readonly today: string;
+  readonly pdf: boolean;
+};
