@@ -5,7 +5,13 @@ import { Stop } from "./model/stop.ts";
 import type { ToldRule } from "./model/told-rule.ts";
 import { suggestion } from "./validate/nearest-name.ts";
 
-type Shared = { readonly library: string; readonly out: string; readonly today?: string; readonly format: "text" | "json"; readonly pdf: boolean };
+type Shared = {
+  readonly library: string;
+  readonly out: string;
+  readonly today?: string;
+  readonly format: "text" | "json";
+  readonly pdf: boolean;
+};
 
 const examples = `
 Examples:
@@ -19,7 +25,8 @@ Exit codes: 0 done, 1 content refused, 2 wrong use, 3 something on this computer
 4 another build is running, 5 what was made did not verify, 70 our own fault.`;
 
 function day(text: string): string {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text) || Number.isNaN(Date.parse(text))) throw new InvalidArgumentError("Expected a date as YYYY-MM-DD.");
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text) || Number.isNaN(Date.parse(text)))
+    throw new InvalidArgumentError("Expected a date as YYYY-MM-DD.");
   return text;
 }
 
@@ -27,7 +34,12 @@ function day(text: string): string {
 function givenDay(option: string | undefined): string | undefined {
   const epoch = process.env["SOURCE_DATE_EPOCH"];
   if (option !== undefined || epoch === undefined) return option;
-  if (!/^\d{1,11}$/.test(epoch)) throw new Stop(2, `Expected SOURCE_DATE_EPOCH in whole seconds, got "${epoch}".`, "Unset it, or set it to seconds since 1970.");
+  if (!/^\d{1,11}$/.test(epoch))
+    throw new Stop(
+      2,
+      `Expected SOURCE_DATE_EPOCH in whole seconds, got "${epoch}".`,
+      "Unset it, or set it to seconds since 1970.",
+    );
   return new Date(Number(epoch) * 1000).toISOString().slice(0, 10);
 }
 
@@ -36,8 +48,17 @@ const options = (command: Command): Command =>
   command
     .addOption(new Option("--library <folder>", "the library to read").default("content"))
     .addOption(new Option("--out <folder>", "the folder to write").default("dist"))
-    .addOption(new Option("--today <date>", "the day to print and to judge dates by; else SOURCE_DATE_EPOCH, else the newest card's date").argParser(day))
-    .addOption(new Option("--format <format>", "how findings are printed").choices(["text", "json"]).default("text"))
+    .addOption(
+      new Option(
+        "--today <date>",
+        "the day to print and to judge dates by; else SOURCE_DATE_EPOCH, else the newest card's date",
+      ).argParser(day),
+    )
+    .addOption(
+      new Option("--format <format>", "how findings are printed")
+        .choices(["text", "json"])
+        .default("text"),
+    )
     .addOption(new Option("--no-pdf", "make no PDFs"));
 
 async function checkCommand({ library, today, format }: Shared): Promise<number> {
@@ -47,32 +68,74 @@ async function checkCommand({ library, today, format }: Shared): Promise<number>
   const { locate, findings } = checkLibrary(library, givenDay(today));
   const located = findings.map(locate);
   const name = library.replace(/[/\\]+$/, "");
-  process.stdout.write(format === "json" ? reportJson(located, name) : reportText(located, { library: name, colour: useColour() }));
+  process.stdout.write(
+    format === "json"
+      ? reportJson(located, name)
+      : reportText(located, { library: name, colour: useColour() }),
+  );
   return findings.some(({ severity }) => severity === "stop") ? 1 : 0;
 }
 
 async function allRules(): Promise<readonly ToldRule[]> {
   const [{ readingRules }, { validatingRules }, { resolvingRules }, { rules }] = await Promise.all([
-    import("./read/reading-rules.ts"), import("./validate/validating-rules.ts"), import("./resolve/resolving-rules.ts"), import("./check/rules.ts"),
+    import("./read/reading-rules.ts"),
+    import("./validate/validating-rules.ts"),
+    import("./resolve/resolving-rules.ts"),
+    import("./check/rules.ts"),
   ]);
-  return [...Object.values<ToldRule>(readingRules), ...Object.values<ToldRule>(validatingRules), ...Object.values<ToldRule>(resolvingRules), ...rules];
+  return [
+    ...Object.values<ToldRule>(readingRules),
+    ...Object.values<ToldRule>(validatingRules),
+    ...Object.values<ToldRule>(resolvingRules),
+    ...rules,
+  ];
 }
 
 async function explainCommand(id: string | undefined): Promise<number> {
   const { explainRule, listRules } = await import("./report/explain-text.ts");
   const told = await allRules();
   const rule = told.find((one) => one.id === id);
-  if (id !== undefined && !rule) throw new Stop(2, `Unknown rule "${id}".`, suggestion(id, told.map((one) => one.id), "rules"));
+  if (id !== undefined && !rule)
+    throw new Stop(
+      2,
+      `Unknown rule "${id}".`,
+      suggestion(
+        id,
+        told.map((one) => one.id),
+        "rules",
+      ),
+    );
   process.stdout.write(rule ? explainRule(rule) : listRules(told));
   return 0;
 }
 
-async function newCommand(kind: string, id: string | undefined, { library, out, system, sort }: Shared & { system?: string; sort?: string }): Promise<number> {
+async function newCommand(
+  kind: string,
+  id: string | undefined,
+  { library, out, system, sort }: Shared & { system?: string; sort?: string },
+): Promise<number> {
   const { beginDefinition } = await import("./begin/begin-definition.ts");
-  if (!Object.hasOwn(definitions, kind)) throw new Stop(2, `Unknown kind "${kind}".`, suggestion(kind, Object.keys(definitions), "kinds"));
+  if (!Object.hasOwn(definitions, kind))
+    throw new Stop(
+      2,
+      `Unknown kind "${kind}".`,
+      suggestion(kind, Object.keys(definitions), "kinds"),
+    );
   const known = kind as DefinitionKind;
-  if (id === undefined && definitions[known].scope !== "single") throw new Stop(2, `Missing id: trayleaf new ${kind} <id>.`, "The id becomes the file's name: a-z, 0-9 and single hyphens.");
-  const file = beginDefinition({ library, out, kind: known, id: id ?? kind, ...(system === undefined ? {} : { system }), ...(sort === undefined ? {} : { sort }) });
+  if (id === undefined && definitions[known].scope !== "single")
+    throw new Stop(
+      2,
+      `Missing id: trayleaf new ${kind} <id>.`,
+      "The id becomes the file's name: a-z, 0-9 and single hyphens.",
+    );
+  const file = beginDefinition({
+    library,
+    out,
+    kind: known,
+    id: id ?? kind,
+    ...(system === undefined ? {} : { system }),
+    ...(sort === undefined ? {} : { sort }),
+  });
   process.stdout.write(`Wrote ${file}. Fill it in, then: trayleaf check --library ${library}\n`);
   return 0;
 }
@@ -80,35 +143,71 @@ async function newCommand(kind: string, id: string | undefined, { library, out, 
 /** The command line; each command hands its exit code to `ends`. */
 function program(ends: (code: number) => void): Command {
   const root = new Command("trayleaf")
-    .description("Facts about single surgical-plating parts in, printable one-page instrument cards out.")
+    .description(
+      "Facts about single surgical-plating parts in, printable one-page instrument cards out.",
+    )
     .addHelpText("after", examples)
     .showHelpAfterError("(trayleaf --help shows how)")
     .exitOverride();
-  const command = (text: string, description: string): Command => options(root.command(text).description(description).exitOverride());
-  command("check", "read the library and name all that is wrong with it").action(async (given: Shared) => ends(await checkCommand(given)));
-  command("build", "make the site and the PDFs from a library without stops").action(async ({ library, out, today, format, pdf }: Shared) => {
-    const { buildLibrary } = await import("./index.ts");
-    ends(await buildLibrary({ library, out, today: givenDay(today), format, pdf, colour: useColour() }));
-  });
-  command("serve", "show the site and rebuild it when a file changes").action(async ({ library, out, today, format, pdf }: Shared) => {
-    const { serveLibrary } = await import("./index.ts");
-    ends(await serveLibrary({ library, out, today: givenDay(today), format, pdf, colour: useColour() }));
-  });
-  command("explain", "explain one rule, or list them all").argument("[rule]", "the id printed in brackets behind a finding").action(async (id?: string) => ends(await explainCommand(id)));
+  const command = (text: string, description: string): Command =>
+    options(root.command(text).description(description).exitOverride());
+  command("check", "read the library and name all that is wrong with it").action(
+    async (given: Shared) => ends(await checkCommand(given)),
+  );
+  command("build", "make the site and the PDFs from a library without stops").action(
+    async ({ library, out, today, format, pdf }: Shared) => {
+      const { buildLibrary } = await import("./index.ts");
+      ends(
+        await buildLibrary({
+          library,
+          out,
+          today: givenDay(today),
+          format,
+          pdf,
+          colour: useColour(),
+        }),
+      );
+    },
+  );
+  command("serve", "show the site and rebuild it when a file changes").action(
+    async ({ library, out, today, format, pdf }: Shared) => {
+      const { serveLibrary } = await import("./index.ts");
+      ends(
+        await serveLibrary({
+          library,
+          out,
+          today: givenDay(today),
+          format,
+          pdf,
+          colour: useColour(),
+        }),
+      );
+    },
+  );
+  command("explain", "explain one rule, or list them all")
+    .argument("[rule]", "the id printed in brackets behind a finding")
+    .action(async (id?: string) => ends(await explainCommand(id)));
   command("new", "write a commented definition to start from")
     .argument("<kind>", `one of: ${Object.keys(definitions).join(", ")}`)
     .argument("[id]", "its id: a-z, 0-9 and single hyphens")
     .option("--system <id>", "the system it belongs to, or general")
     .option("--sort <sort>", "which sort, as drill for an instrument or plain-round for a zone")
-    .action(async (kind: string, id: string | undefined, given: Shared) => ends(await newCommand(kind, id, given)));
+    .action(async (kind: string, id: string | undefined, given: Shared) =>
+      ends(await newCommand(kind, id, given)),
+    );
   return root;
 }
 
 function ourFault(error: unknown): number {
   const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  const id = createHash("sha256").update(stack.replace(/\(?(file:\/\/)?\/[^\s)]*\//g, "")).digest("hex").slice(0, 8);
+  const id = createHash("sha256")
+    .update(stack.replace(/\(?(file:\/\/)?\/[^\s)]*\//g, ""))
+    .digest("hex")
+    .slice(0, 8);
   const message = error instanceof Error ? error.message.split("\n")[0] : String(error);
-  process.stderr.write(`Our own fault, please report it with the id ${id}: ${message} (TRAYLEAF_DEBUG=1 shows where)\n`);
+  process.stderr.write(
+    `Our own fault, please report it with the id ${id}: ${message} (TRAYLEAF_DEBUG=1 shows where)\n`,
+  );
   if (process.env["TRAYLEAF_DEBUG"] === "1") process.stderr.write(`${stack}\n`);
   return 70;
 }
@@ -117,7 +216,9 @@ function ourFault(error: unknown): number {
 export async function run(words: readonly string[]): Promise<number> {
   let code = 0;
   try {
-    await program((ended) => { code = ended; }).parseAsync([...words], { from: "user" });
+    await program((ended) => {
+      code = ended;
+    }).parseAsync([...words], { from: "user" });
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;

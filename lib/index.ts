@@ -45,10 +45,9 @@ export function loadLibrary(root: string): Library {
 }
 
 /** The newest card date of a library: the day that is printed and judged by when none is given. */
-export function newestCardDay({ systems }: Catalogue): string {
-  return [...systems.values()]
-    .map(({ cards }) => cards.date)
-    .reduce((newest, date) => (date > newest ? date : newest), "1970-01-01");
+function newestCardDay({ systems }: Catalogue): string {
+  const days = [...systems.values()].map(({ cards }) => cards.date).sort();
+  return days.at(-1) ?? "1970-01-01";
 }
 
 /** A library with all that reading and the rules say of it; sheets are composed when nothing stops them. */

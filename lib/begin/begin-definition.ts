@@ -6,10 +6,22 @@ import { slug } from "../model/text.ts";
 import { sortsOf, startingText } from "./starting-text.ts";
 
 /** What to begin: a kind of definition, its id, and where it belongs. `out` is the folder that holds schema/. */
-export type Beginning = { readonly library: string; readonly out: string; readonly kind: DefinitionKind; readonly id: string; readonly system?: string; readonly sort?: string };
+export type Beginning = {
+  readonly library: string;
+  readonly out: string;
+  readonly kind: DefinitionKind;
+  readonly id: string;
+  readonly system?: string;
+  readonly sort?: string;
+};
 
 function needSlug(what: string, name: string): string {
-  if (!slug.safeParse(name).success) throw new Stop(2, `Expected ${what} of a-z, 0-9 and single hyphens, got "${name}".`, "The id becomes the file's name.");
+  if (!slug.safeParse(name).success)
+    throw new Stop(
+      2,
+      `Expected ${what} of a-z, 0-9 and single hyphens, got "${name}".`,
+      "The id becomes the file's name.",
+    );
   return name;
 }
 
@@ -19,7 +31,12 @@ function pathOf({ kind, id, system }: Beginning): string[] {
   needSlug("an id", id);
   if (scope === "library") return [folder, `${id}.yaml`];
   if (scope === "system-single") return ["systems", id, folder];
-  if (system === undefined) throw new Stop(2, `Missing --system: a ${kind} belongs to a system.`, 'Add --system <id>, or --system general for a part of no system.');
+  if (system === undefined)
+    throw new Stop(
+      2,
+      `Missing --system: a ${kind} belongs to a system.`,
+      "Add --system <id>, or --system general for a part of no system.",
+    );
   needSlug("a system", system);
   return [...(system === "general" ? ["general"] : ["systems", system]), folder, `${id}.yaml`];
 }
@@ -28,14 +45,24 @@ function pathOf({ kind, id, system }: Beginning): string[] {
 export function beginDefinition(beginning: Beginning): string {
   const { library, out, kind, sort } = beginning;
   const sorts = sortsOf(kind);
-  if (sort !== undefined && !sorts.includes(sort)) throw new Stop(2, `Unknown sort "${sort}" of ${kind}.`, sorts.length > 0 ? `Known: ${sorts.join(", ")}.` : `A ${kind} has no sorts; leave --sort out.`);
+  if (sort !== undefined && !sorts.includes(sort))
+    throw new Stop(
+      2,
+      `Unknown sort "${sort}" of ${kind}.`,
+      sorts.length > 0
+        ? `Known: ${sorts.join(", ")}.`
+        : `A ${kind} has no sorts; leave --sort out.`,
+    );
   const file = join(library, ...pathOf(beginning));
-  const schemaFile = relative(dirname(resolve(file)), resolve(out, "schema", `${kind}.json`)).split(sep).join("/");
+  const schemaFile = relative(dirname(resolve(file)), resolve(out, "schema", `${kind}.json`))
+    .split(sep)
+    .join("/");
   mkdirSync(dirname(file), { recursive: true });
   try {
     writeFileSync(file, startingText(kind, schemaFile, sort), { flag: "wx" });
   } catch (error) {
-    if (error instanceof Error && "code" in error && error.code === "EEXIST") throw new Stop(2, `"${file}" exists already.`, "Choose another id, or edit the file.");
+    if (error instanceof Error && "code" in error && error.code === "EEXIST")
+      throw new Stop(2, `"${file}" exists already.`, "Choose another id, or edit the file.");
     throw error;
   }
   return file;

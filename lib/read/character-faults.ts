@@ -4,7 +4,10 @@ export type CharacterFault = { readonly index: number; readonly name: string };
 const hidden: readonly (readonly [RegExp, string])[] = [
   [/[\u0000-\u0008\u000B-\u001F\u007F-\u009F]/u, "a control character"],
   [/[\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/u, "a direction mark"],
-  [/[\u180E\u200B-\u200D\u2028\u2029\u2060-\u2064\uFEFF]/u, "a zero-width or line-separating character"],
+  [
+    /[\u180E\u200B-\u200D\u2028\u2029\u2060-\u2064\uFEFF]/u,
+    "a zero-width or line-separating character",
+  ],
   [/[\u{FDD0}-\u{FDEF}\p{Noncharacter_Code_Point}\uFFFD]/u, "a character that means nothing"],
   [/\p{Surrogate}/u, "half a character"],
 ];

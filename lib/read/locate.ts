@@ -7,7 +7,10 @@ export function locateIn(texts: ReadonlyMap<string, YamlSource>): Locate {
     const { place } = finding;
     const source = texts.get(place.file);
     if (!source) return { ...finding, line: place.line ?? 1, column: place.column ?? 1, frame: [] };
-    const spot = place.line === undefined ? spotOf(source, place) : { line: place.line, column: place.column ?? 1, width: 1 };
+    const spot =
+      place.line === undefined
+        ? spotOf(source, place)
+        : { line: place.line, column: place.column ?? 1, width: 1 };
     return { ...finding, line: spot.line, column: spot.column, frame: frameOf(source.lines, spot) };
   };
 }

@@ -24,7 +24,8 @@ export class PlainData {
     if (isScalar(node)) return this.scalar(node);
     if (isSeq(node)) return this.list(node.items);
     if (isMap(node)) return this.keys(node.items);
-    if (!isAlias(node) && node !== null && node !== undefined) this.say("wellFormed", "Expected a value", 0);
+    if (!isAlias(node) && node !== null && node !== undefined)
+      this.say("wellFormed", "Expected a value", 0);
     return null;
   }
 
@@ -37,12 +38,20 @@ export class PlainData {
       const before = items[index - 1];
       if (!isScalar(before) || !isScalar(item) || !before.range || !item.range) return;
       const pair = this.text.slice(before.range[0], item.range[1]);
-      if (/^-?\d+,\d+$/.test(pair)) this.say("numbers", `Expected a decimal point, or a space after the comma, got "${pair}"`, before.range[0], item.range[1]);
+      if (/^-?\d+,\d+$/.test(pair))
+        this.say(
+          "numbers",
+          `Expected a decimal point, or a space after the comma, got "${pair}"`,
+          before.range[0],
+          item.range[1],
+        );
     });
     return items.map((item) => this.of(item));
   }
 
-  private keys(items: readonly { readonly key: unknown; readonly value: unknown }[]): Record<string, unknown> {
+  private keys(
+    items: readonly { readonly key: unknown; readonly value: unknown }[],
+  ): Record<string, unknown> {
     const data: Record<string, unknown> = {};
     const first = new Map<string, number>();
     for (const { key, value } of items) {
@@ -50,9 +59,16 @@ export class PlainData {
       const name = isScalar(key) ? String(key.value) : "";
       const earlier = first.get(name);
       if (!isScalar(key)) this.say("keys", "Expected a plain word as key", offset, end);
-      else if (name === "<<") this.say("merge", "Expected the keys themselves, got a merge key", offset, end);
+      else if (name === "<<")
+        this.say("merge", "Expected the keys themselves, got a merge key", offset, end);
       else if (reserved.has(name)) this.say("keys", `Unknown key "${name}"`, offset, end);
-      else if (earlier !== undefined) this.say("unique", `Duplicate key "${name}" (first at ${this.file}:${this.lineOf(earlier)})`, offset, end);
+      else if (earlier !== undefined)
+        this.say(
+          "unique",
+          `Duplicate key "${name}" (first at ${this.file}:${this.lineOf(earlier)})`,
+          offset,
+          end,
+        );
       else {
         this.characters(key);
         first.set(name, offset);
@@ -68,14 +84,33 @@ export class PlainData {
     const { value, source = "", range, type } = node;
     const [offset, end] = range ?? [0, 0];
     if (typeof value === "number" || typeof value === "bigint") {
-      if (!plainDecimal.test(source) || /^-0(\.0*)?$/.test(source)) this.say("numbers", `Expected a plain decimal with at most 4 places, got ${source}`, offset, end);
+      if (!plainDecimal.test(source) || /^-0(\.0*)?$/.test(source))
+        this.say(
+          "numbers",
+          `Expected a plain decimal with at most 4 places, got ${source}`,
+          offset,
+          end,
+        );
       return Number(value);
     }
     if (typeof value !== "string") return value;
-    if (value.length > longest) this.say("many", `Too many characters: expected at most ${longest}, got ${value.length}`, offset, offset + 1);
+    if (value.length > longest)
+      this.say(
+        "many",
+        `Too many characters: expected at most ${longest}, got ${value.length}`,
+        offset,
+        offset + 1,
+      );
     if (type === "PLAIN") {
-      if (/^-?\d+,\d+$/.test(value)) this.say("numbers", `Expected a decimal point, got "${value}"`, offset, end);
-      if (/^[ \t]+#/.test(this.text.slice(end, end + 200))) this.say("comments", `Expected text in quotes where # follows, got "${value.slice(0, 60)}"`, offset, end);
+      if (/^-?\d+,\d+$/.test(value))
+        this.say("numbers", `Expected a decimal point, got "${value}"`, offset, end);
+      if (/^[ \t]+#/.test(this.text.slice(end, end + 200)))
+        this.say(
+          "comments",
+          `Expected text in quotes where # follows, got "${value.slice(0, 60)}"`,
+          offset,
+          end,
+        );
     }
     this.characters(node);
     return value;
@@ -85,6 +120,7 @@ export class PlainData {
   private characters({ value, range, type }: Scalar): void {
     if (type !== "QUOTE_DOUBLE" || typeof value !== "string" || !range) return;
     if (!this.text.slice(range[0], range[1]).includes("\\")) return;
-    for (const { name } of characterFaults(value)) this.say("characters", `Expected visible characters, got ${name}`, range[0], range[1]);
+    for (const { name } of characterFaults(value))
+      this.say("characters", `Expected visible characters, got ${name}`, range[0], range[1]);
   }
 }

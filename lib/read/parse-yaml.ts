@@ -8,10 +8,27 @@ import { type TextFault, tokenFaults } from "./token-faults.ts";
 import type { YamlSource } from "./yaml-source.ts";
 
 /** A file's plain data, or none and what was refused; never throws. `source` turns paths into lines. */
-export type ParsedYaml = { readonly data?: unknown; readonly findings: Finding[]; readonly source: YamlSource };
+export type ParsedYaml = {
+  readonly data?: unknown;
+  readonly findings: Finding[];
+  readonly source: YamlSource;
+};
 
-const options = { version: "1.2", schema: "core", strict: true, uniqueKeys: false, stringKeys: true, merge: false } as const;
-const toldElsewhere = new Set(["TAG_RESOLVE_FAILED", "BAD_ALIAS", "BAD_DIRECTIVE", "MULTIPLE_DOCS", "NON_STRING_KEY"]);
+const options = {
+  version: "1.2",
+  schema: "core",
+  strict: true,
+  uniqueKeys: false,
+  stringKeys: true,
+  merge: false,
+} as const;
+const toldElsewhere = new Set([
+  "TAG_RESOLVE_FAILED",
+  "BAD_ALIAS",
+  "BAD_DIRECTIVE",
+  "MULTIPLE_DOCS",
+  "NON_STRING_KEY",
+]);
 
 /** Reads the text of one YAML file under the rules of reading; `file` is only named in findings. */
 export function parseYaml(file: string, bytes: Uint8Array): ParsedYaml {
@@ -20,23 +37,50 @@ export function parseYaml(file: string, bytes: Uint8Array): ParsedYaml {
   const counter = new LineCounter();
   const lines = text.split("\n");
   const finding = ({ rule, message, offset }: TextFault): Finding => {
-    const { line, col } = counter.lineStarts.length ? counter.linePos(Math.min(offset, text.length)) : { line: 1, col: 1 };
+    const { line, col } = counter.lineStarts.length
+      ? counter.linePos(Math.min(offset, text.length))
+      : { line: 1, col: 1 };
     const { id, severity, why, fix } = readingRules[rule];
-    return { rule: id, severity, message, why, fix, place: { file, path: [], line: Math.max(1, line), column: Math.max(1, col) } };
+    return {
+      rule: id,
+      severity,
+      message,
+      why,
+      fix,
+      place: { file, path: [], line: Math.max(1, line), column: Math.max(1, col) },
+    };
   };
-  const refuse = (faults: readonly TextFault[]): ParsedYaml => ({ findings: faults.map(finding), source: { lines, counter } });
+  const refuse = (faults: readonly TextFault[]): ParsedYaml => ({
+    findings: faults.map(finding),
+    source: { lines, counter },
+  });
   counter.lineStarts = [0];
-  for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) counter.lineStarts.push(at + 1);
+  for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1))
+    counter.lineStarts.push(at + 1);
   if ("line" in decoded) {
     const offset = (counter.lineStarts[decoded.line - 1] ?? 0) + decoded.column - 1;
-    return refuse([{ rule: "utf8", message: "Expected UTF-8 text, got a byte of another encoding", offset }]);
+    return refuse([
+      { rule: "utf8", message: "Expected UTF-8 text, got a byte of another encoding", offset },
+    ]);
   }
-  const hidden = characterFaults(text).map(({ index, name }): TextFault => ({ rule: "characters", message: `Expected visible characters, got ${name}`, offset: index }));
+  const hidden = characterFaults(text).map(
+    ({ index, name }): TextFault => ({
+      rule: "characters",
+      message: `Expected visible characters, got ${name}`,
+      offset: index,
+    }),
+  );
   if (hidden.length > 0) return refuse(hidden.slice(0, 20));
   try {
     return compose();
   } catch (error) {
-    return refuse([{ rule: "wellFormed", message: `Expected well-formed YAML: ${error instanceof Error ? error.message : String(error)}`, offset: 0 }]);
+    return refuse([
+      {
+        rule: "wellFormed",
+        message: `Expected well-formed YAML: ${error instanceof Error ? error.message : String(error)}`,
+        offset: 0,
+      },
+    ]);
   }
 
   function compose(): ParsedYaml {
@@ -46,14 +90,29 @@ export function parseYaml(file: string, bytes: Uint8Array): ParsedYaml {
     const [document] = [...new Composer(options).compose(tokens, true, text.length)];
     const problems = document ? [...document.errors, ...document.warnings] : [];
     for (const { code, message, pos } of problems) {
-      if (!toldElsewhere.has(code)) faults.push({ rule: "wellFormed", message: `Expected well-formed YAML: ${message}`, offset: pos[0] });
+      if (!toldElsewhere.has(code))
+        faults.push({
+          rule: "wellFormed",
+          message: `Expected well-formed YAML: ${message}`,
+          offset: pos[0],
+        });
     }
     const root = document && "contents" in document ? document.contents : null;
     const plain = new PlainData(file, text, (offset) => counter.linePos(offset).line);
     const data = plain.of(root);
     faults.push(...plain.faults);
-    if (problems.length > 0 && faults.length === 0) faults.push({ rule: "wellFormed", message: `Expected well-formed YAML: ${problems[0]?.message}`, offset: 0 });
-    if (faults.length === 0 && data === null) faults.push({ rule: "notEmpty", message: "Missing content: the file states nothing", offset: 0 });
+    if (problems.length > 0 && faults.length === 0)
+      faults.push({
+        rule: "wellFormed",
+        message: `Expected well-formed YAML: ${problems[0]?.message}`,
+        offset: 0,
+      });
+    if (faults.length === 0 && data === null)
+      faults.push({
+        rule: "notEmpty",
+        message: "Missing content: the file states nothing",
+        offset: 0,
+      });
     if (faults.length > 0) return refuse([...faults].sort((a, b) => a.offset - b.offset));
     return { data, findings: [], source: { lines, counter, root: root as YamlSource["root"] } };
   }

@@ -1,40 +1,71 @@
 import { distance } from "fastest-levenshtein";
-import { definitions, type DefinitionKind } from "../model/definition.ts";
+import { type DefinitionKind, definitions } from "../model/definition.ts";
 
 /** What a path inside the library stands for. */
 export type LibraryPlace =
   | { readonly is: "folder" }
-  | { readonly is: "definition"; readonly kind: DefinitionKind; readonly id: string; readonly system: string }
+  | {
+      readonly is: "definition";
+      readonly kind: DefinitionKind;
+      readonly id: string;
+      readonly system: string;
+    }
   | { readonly is: "unknown"; readonly known: readonly string[]; readonly nearest?: string };
 
 const kinds = Object.keys(definitions) as DefinitionKind[];
 const folders = (scope: string): ReadonlyMap<string, DefinitionKind> =>
-  new Map(kinds.filter((kind) => definitions[kind].scope === scope).map((kind) => [definitions[kind].folder, kind]));
+  new Map(
+    kinds
+      .filter((kind) => definitions[kind].scope === scope)
+      .map((kind) => [definitions[kind].folder, kind]),
+  );
 const single = folders("single");
 const library = folders("library");
 const system = folders("system");
 const systemSingle = folders("system-single");
 
 function unknown(name: string, known: readonly string[]): LibraryPlace {
-  const [nearest] = [...known].map((word) => ({ word, far: distance(name, word) })).sort((a, b) => a.far - b.far);
-  return { is: "unknown", known, ...(nearest && nearest.far <= Math.max(2, name.length / 3) ? { nearest: nearest.word } : {}) };
+  const [nearest] = [...known]
+    .map((word) => ({ word, far: distance(name, word) }))
+    .sort((a, b) => a.far - b.far);
+  return {
+    is: "unknown",
+    known,
+    ...(nearest && nearest.far <= Math.max(2, name.length / 3) ? { nearest: nearest.word } : {}),
+  };
 }
 
-function file(kinds: ReadonlyMap<string, DefinitionKind>, folder: string, name: string, owner: string): LibraryPlace {
+function file(
+  kinds: ReadonlyMap<string, DefinitionKind>,
+  folder: string,
+  name: string,
+  owner: string,
+): LibraryPlace {
   const kind = kinds.get(folder);
   if (!kind) return unknown(folder, [...kinds.keys()]);
-  return name.endsWith(".yaml") ? { is: "definition", kind, id: name.slice(0, -5), system: owner } : unknown(name, [`${name.replace(/\.[^.]*$/, "")}.yaml`]);
+  return name.endsWith(".yaml")
+    ? { is: "definition", kind, id: name.slice(0, -5), system: owner }
+    : unknown(name, [`${name.replace(/\.[^.]*$/, "")}.yaml`]);
 }
 
-function one(kinds: ReadonlyMap<string, DefinitionKind>, name: string, id: string, owner: string, also: readonly string[]): LibraryPlace {
+function one(
+  kinds: ReadonlyMap<string, DefinitionKind>,
+  name: string,
+  id: string,
+  owner: string,
+  also: readonly string[],
+): LibraryPlace {
   const kind = kinds.get(name);
-  return kind ? { is: "definition", kind, id, system: owner } : unknown(name, [...kinds.keys(), ...also]);
+  return kind
+    ? { is: "definition", kind, id, system: owner }
+    : unknown(name, [...kinds.keys(), ...also]);
 }
 
 /** The kind, id and system that a file's place tells, or the names that are known there. `path` is relative to the library, split at slashes. */
 export function placeInLibrary(path: readonly string[], isFolder: boolean): LibraryPlace {
   const [first = "", second = "", third = "", fourth = ""] = path;
-  const folder = (known: readonly string[], name: string): LibraryPlace => (known.includes(name) ? { is: "folder" } : unknown(name, known));
+  const folder = (known: readonly string[], name: string): LibraryPlace =>
+    known.includes(name) ? { is: "folder" } : unknown(name, known);
   if (isFolder) {
     if (path.length === 1) return folder([...library.keys(), "systems", "general"], first);
     if (path.length === 2 && first === "systems") return { is: "folder" };
@@ -42,11 +73,23 @@ export function placeInLibrary(path: readonly string[], isFolder: boolean): Libr
     if (path.length === 3 && first === "systems") return folder([...system.keys()], third);
     return unknown(path.at(-1) ?? "", []);
   }
-  if (path.length === 1) return one(single, first, first.replace(/\.yaml$/, ""), "general", [...library.keys(), "systems", "general"]);
+  if (path.length === 1)
+    return one(single, first, first.replace(/\.yaml$/, ""), "general", [
+      ...library.keys(),
+      "systems",
+      "general",
+    ]);
   if (first === "systems") {
     if (path.length === 3) return one(systemSingle, third, second, second, [...system.keys()]);
-    return path.length === 4 ? file(system, third, fourth, second) : unknown(path.at(-1) ?? "", ["system.yaml"]);
+    return path.length === 4
+      ? file(system, third, fourth, second)
+      : unknown(path.at(-1) ?? "", ["system.yaml"]);
   }
-  if (first === "general") return path.length === 3 ? file(system, second, third, "general") : unknown(path.at(-1) ?? "", []);
-  return path.length === 2 ? file(library, first, second, "general") : unknown(path.at(-1) ?? "", []);
+  if (first === "general")
+    return path.length === 3
+      ? file(system, second, third, "general")
+      : unknown(path.at(-1) ?? "", []);
+  return path.length === 2
+    ? file(library, first, second, "general")
+    : unknown(path.at(-1) ?? "", []);
 }

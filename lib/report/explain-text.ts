@@ -16,8 +16,18 @@ function wrapped(label: string, text: string): string {
 }
 
 /** Everything there is to say about one rule, as lines of at most 88 characters. */
-export function explainRule({ id, severity, summary, why, fix, source, examples }: ToldRule): string {
-  const shown = examples.map(({ title, passes, shows }) => wrapped(passes ? "  passes" : "  fails", `${title}: ${shows}`));
+export function explainRule({
+  id,
+  severity,
+  summary,
+  why,
+  fix,
+  source,
+  examples,
+}: ToldRule): string {
+  const shown = examples.map(({ title, passes, shows }) =>
+    wrapped(passes ? "  passes" : "  fails", `${title}: ${shows}`),
+  );
   return `${[`${id}  ${severity.toUpperCase()}`, "", wrapped("what", summary), wrapped("why", why), wrapped("fix", fix), wrapped("source", source), "examples", ...shown].join("\n")}\n`;
 }
 

@@ -5,7 +5,11 @@ import { type DefinitionKind, definitions } from "../model/definition.ts";
 export function jsonSchemas(): ReadonlyMap<string, string> {
   return new Map(
     (Object.keys(definitions) as DefinitionKind[]).map((kind) => {
-      const schema = z.toJSONSchema(definitions[kind].schema, { io: "input", target: "draft-2020-12", unrepresentable: "any" });
+      const schema = z.toJSONSchema(definitions[kind].schema, {
+        io: "input",
+        target: "draft-2020-12",
+        unrepresentable: "any",
+      });
       return [`${kind}.json`, `${JSON.stringify({ title: kind, ...schema }, null, 2)}\n`];
     }),
   );

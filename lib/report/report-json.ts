@@ -9,9 +9,20 @@ export function reportJson(findings: readonly LocatedFinding[], library: string)
     library,
     counts: countsOf(findings),
     closing: closingLine(findings),
-    findings: inOrder(findings).map(({ place, line, column, severity, rule, message, why, fix, frame }) => ({
-      file: place.file, line, column, path: place.path, severity, rule, message, why, fix, frame,
-    })),
+    findings: inOrder(findings).map(
+      ({ place, line, column, severity, rule, message, why, fix, frame }) => ({
+        file: place.file,
+        line,
+        column,
+        path: place.path,
+        severity,
+        rule,
+        message,
+        why,
+        fix,
+        frame,
+      }),
+    ),
   };
   return `${JSON.stringify(report, null, 2)}\n`;
 }

@@ -9,21 +9,34 @@ const before = (a: string | number, b: string | number): number => (a < b ? -1 :
 
 /** Findings by file, line, column, rule and message. */
 export function inOrder(findings: readonly LocatedFinding[]): LocatedFinding[] {
-  return [...findings].sort((a, b) =>
-    before(a.place.file, b.place.file) || before(a.line, b.line) || before(a.column, b.column) || before(a.rule, b.rule) || before(a.message, b.message));
+  return [...findings].sort(
+    (a, b) =>
+      before(a.place.file, b.place.file) ||
+      before(a.line, b.line) ||
+      before(a.column, b.column) ||
+      before(a.rule, b.rule) ||
+      before(a.message, b.message),
+  );
 }
 
+/** A file may hold characters that steer a terminal; each is shown as one that says it is unknown. */
+const visible = (text: string): string => text.replace(/[\p{Cc}\p{Cf}]/gu, "\uFFFD");
+
 /** One finding: place, severity, what, rule; the line; why; what to do. */
-export function findingText(finding: LocatedFinding, { library, colour }: TextOptions): string {
+function findingText(finding: LocatedFinding, { library, colour }: TextOptions): string {
   const paint = pc.createColors(colour);
-  const severities: Readonly<Record<Severity, string>> = { stop: paint.red("STOP"), sign: paint.yellow("SIGN"), note: paint.cyan("NOTE") };
+  const severities: Readonly<Record<Severity, string>> = {
+    stop: paint.red("STOP"),
+    sign: paint.yellow("SIGN"),
+    note: paint.cyan("NOTE"),
+  };
   const { place, line, column, severity, message, rule, frame, why, fix } = finding;
-  const file = [library, place.file].filter(Boolean).join("/");
+  const file = visible([library, place.file].filter(Boolean).join("/"));
   return [
-    `${paint.bold(`${file}:${line}:${column}`)}  ${severities[severity]}  ${message}  ${paint.dim(`(${rule})`)}`,
-    ...frame,
+    `${paint.bold(`${file}:${line}:${column}`)}  ${severities[severity]}  ${visible(message)}  ${paint.dim(`(${rule})`)}`,
+    ...frame.map(visible),
     `  ${paint.dim("why")}  ${why}`,
-    `  ${paint.dim("fix")}  ${fix}`,
+    `  ${paint.dim("fix")}  ${visible(fix)}`,
   ].join("\n");
 }
 

@@ -1,4 +1,4 @@
-import type { Definitions, DefinitionKind, DefinitionOf } from "../model/definition.ts";
+import type { DefinitionKind, DefinitionOf, Definitions } from "../model/definition.ts";
 import type { Source } from "../model/source.ts";
 
 type Path = readonly (string | number)[];
@@ -7,15 +7,22 @@ export type Target = DefinitionKind | "head thread" | "drive" | "coupling" | "pl
 /** One id that a definition names, and where. */
 export type Reference = { readonly path: Path; readonly target: Target; readonly id: string };
 
-const to = (target: Target, id: string | undefined, ...path: Path): Reference[] => (id === undefined ? [] : [{ path, target, id }]);
-const each = (target: Target, ids: readonly string[], ...path: Path): Reference[] => ids.map((id, index) => ({ path: [...path, index], target, id }));
-const among = <T>(items: readonly T[], path: string, inner: (item: T, ...at: Path) => Reference[]): Reference[] =>
-  items.flatMap((item, index) => inner(item, path, index));
+const to = (target: Target, id: string | undefined, ...path: Path): Reference[] =>
+  id === undefined ? [] : [{ path, target, id }];
+const each = (target: Target, ids: readonly string[], ...path: Path): Reference[] =>
+  ids.map((id, index) => ({ path: [...path, index], target, id }));
+const among = <T>(
+  items: readonly T[],
+  path: string,
+  inner: (item: T, ...at: Path) => Reference[],
+): Reference[] => items.flatMap((item, index) => inner(item, path, index));
 
 function cited(source: Source, ...path: Path): Reference[] {
   return [
     ...to("document", source.document, ...path, "document"),
-    ...Object.entries(source.fields ?? {}).flatMap(([field, { document }]) => to("document", document, ...path, "fields", field, "document")),
+    ...Object.entries(source.fields ?? {}).flatMap(([field, { document }]) =>
+      to("document", document, ...path, "fields", field, "document"),
+    ),
   ];
 }
 
@@ -27,7 +34,12 @@ const cautions = (facts: { cautions: string[]; required_cautions: string[] }): R
 function instrument(facts: DefinitionOf<"instrument">): Reference[] {
   return [
     ...("coupling" in facts ? to("coupling", facts.coupling, "coupling") : []),
-    ...(facts.kind === "torque-limiter" ? [...to("coupling", facts.coupling_in, "coupling_in"), ...to("coupling", facts.coupling_out, "coupling_out")] : []),
+    ...(facts.kind === "torque-limiter"
+      ? [
+          ...to("coupling", facts.coupling_in, "coupling_in"),
+          ...to("coupling", facts.coupling_out, "coupling_out"),
+        ]
+      : []),
     ...(facts.kind === "threaded-sleeve" ? to("head thread", facts.thread, "thread") : []),
     ...(facts.kind === "driver-shaft" ? to("drive", facts.drive, "drive") : []),
     ...(facts.kind === "removal-kit" ? each("drive", facts.drives, "drives") : []),
@@ -36,10 +48,13 @@ function instrument(facts: DefinitionOf<"instrument">): Reference[] {
 }
 
 function plate(facts: DefinitionOf<"plate">): Reference[] {
-  if ("mirror_of" in facts) return [...to("plate", facts.mirror_of, "mirror_of"), ...cited(facts.source, "source")];
+  if ("mirror_of" in facts)
+    return [...to("plate", facts.mirror_of, "mirror_of"), ...cited(facts.source, "source")];
   return [
     ...to("opening", facts.row.opening, "row", "opening"),
-    ...among(facts.holes, "holes", ({ opening }, ...at) => to("opening", opening, ...at, "opening")),
+    ...among(facts.holes, "holes", ({ opening }, ...at) =>
+      to("opening", opening, ...at, "opening"),
+    ),
     ...cited(facts.source, "source"),
   ];
 }
@@ -48,7 +63,10 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
   publisher: () => [],
   interfaces: () => [],
   term: () => [],
-  document: ({ system, superseded_by }) => [...to("system", system === "general" ? undefined : system, "system"), ...to("document", superseded_by, "superseded_by")],
+  document: ({ system, superseded_by }) => [
+    ...to("system", system === "general" ? undefined : system, "system"),
+    ...to("document", superseded_by, "superseded_by"),
+  ],
   system: ({ documents, length_policy: { locking, plain_head } }) => [
     ...each("document", documents, "documents"),
     ...(locking ? cited(locking.source, "length_policy", "locking", "source") : []),
@@ -57,7 +75,9 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
   caution: ({ source }) => cited(source, "source"),
   recipe: (facts) => [
     ...cautions(facts),
-    ...among(facts.steps, "steps", (step, ...at) => each("caution", step.cautions, ...at, "cautions")),
+    ...among(facts.steps, "steps", (step, ...at) =>
+      each("caution", step.cautions, ...at, "cautions"),
+    ),
     ...cited(facts.source, "source"),
   ],
   site: ({ trays }) =>
@@ -65,13 +85,19 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
       ...to("tray", tray, ...at, "tray"),
       ...each("instrument", absent, ...at, "absent"),
       ...each("instrument", not_checked, ...at, "not_checked"),
-      ...empty_lengths.flatMap(({ screw }, index) => to("screw", screw, ...at, "empty_lengths", index, "screw")),
+      ...empty_lengths.flatMap(({ screw }, index) =>
+        to("screw", screw, ...at, "empty_lengths", index, "screw"),
+      ),
     ]),
   case: ({ plate, site, procedure, plan }) => [
     ...to("plate", plate, "plate"),
     ...to("site", site, "site"),
     ...to("procedure", procedure, "procedure"),
-    ...among(plan, "plan", ({ zone, screw, recipe }, ...at) => [...to("zone", zone, ...at, "zone"), ...to("screw", screw, ...at, "screw"), ...to("recipe", recipe, ...at, "recipe")]),
+    ...among(plan, "plan", ({ zone, screw, recipe }, ...at) => [
+      ...to("zone", zone, ...at, "zone"),
+      ...to("screw", screw, ...at, "screw"),
+      ...to("recipe", recipe, ...at, "recipe"),
+    ]),
   ],
   zone: (facts) => [
     ...(facts.kind === "threaded" ? to("head thread", facts.thread, "thread") : []),
@@ -88,9 +114,12 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
   plate,
   tray: ({ slots, source }) => [
     ...among(slots, "slots", (slot, ...at) =>
-      slot.holds === "instrument" ? to("instrument", slot.instrument, ...at, "instrument")
-      : slot.holds === "rack" ? to("screw", slot.screw, ...at, "screw")
-      : to("plate", slot.plate, ...at, "plate")),
+      slot.holds === "instrument"
+        ? to("instrument", slot.instrument, ...at, "instrument")
+        : slot.holds === "rack"
+          ? to("screw", slot.screw, ...at, "screw")
+          : to("plate", slot.plate, ...at, "plate"),
+    ),
     ...cited(source, "source"),
   ],
   procedure: (facts) => [
@@ -98,7 +127,13 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
     ...cautions(facts),
     ...among(facts.steps, "steps", (step, ...at) => [
       ...each("caution", step.cautions, ...at, "cautions"),
-      ...(step.fills ? [...to("recipe", step.fills.recipe, ...at, "fills", "recipe"), ...to("screw", step.fills.screw, ...at, "fills", "screw"), ...to("zone", step.fills.zone, ...at, "fills", "zone")] : []),
+      ...(step.fills
+        ? [
+            ...to("recipe", step.fills.recipe, ...at, "fills", "recipe"),
+            ...to("screw", step.fills.screw, ...at, "fills", "screw"),
+            ...to("zone", step.fills.zone, ...at, "fills", "zone"),
+          ]
+        : []),
     ]),
     ...cited(facts.source, "source"),
   ],
@@ -115,6 +150,13 @@ export function targets(definitions: Definitions, target: Target): readonly stri
   if (target === "head thread") return Object.keys(registry?.head_threads ?? {});
   if (target === "drive") return Object.keys(registry?.drives ?? {});
   if (target === "coupling") return Object.keys(registry?.couplings ?? {});
-  if (target === "plate family") return [...new Set([...definitions.plate.values()].flatMap((plate) => ("family" in plate ? [plate.family] : [])))];
+  if (target === "plate family")
+    return [
+      ...new Set(
+        [...definitions.plate.values()].flatMap((plate) =>
+          "family" in plate ? [plate.family] : [],
+        ),
+      ),
+    ];
   return [...definitions[target].keys()];
 }

@@ -12,14 +12,32 @@ import { resolvingRules } from "./resolving-rules.ts";
 
 function finding(file: string, { rule, path, message, fix }: PlateFault): Finding {
   const told = resolvingRules[rule];
-  return { rule: told.id, severity: told.severity, message, why: told.why, fix: fix ?? told.fix, place: { file, path } };
+  return {
+    rule: told.id,
+    severity: told.severity,
+    message,
+    why: told.why,
+    fix: fix ?? told.fix,
+    place: { file, path },
+  };
 }
 
 function unknown({ path, target, id }: Reference, known: readonly string[]): PlateFault {
-  const [near] = known.map((name) => ({ name, far: distance(id, name) })).sort((a, b) => a.far - b.far);
-  const meant = near && near.far <= Math.max(2, Math.floor(id.length / 3)) ? `Did you mean "${near.name}"? ` : "";
-  const listed = known.slice(0, 12).join(", ") + (known.length > 12 ? `, and ${known.length - 12} more` : "");
-  return { rule: "exists", path, message: `Unknown ${target} "${id}"`, fix: `${meant}Known: ${listed || "none"}.` };
+  const [near] = known
+    .map((name) => ({ name, far: distance(id, name) }))
+    .sort((a, b) => a.far - b.far);
+  const meant =
+    near && near.far <= Math.max(2, Math.floor(id.length / 3))
+      ? `Did you mean "${near.name}"? `
+      : "";
+  const listed =
+    known.slice(0, 12).join(", ") + (known.length > 12 ? `, and ${known.length - 12} more` : "");
+  return {
+    rule: "exists",
+    path,
+    message: `Unknown ${target} "${id}"`,
+    fix: `${meant}Known: ${listed || "none"}.`,
+  };
 }
 
 function own(definitions: Definitions, { kind, facts }: Entry): PlateFault[] {
@@ -37,8 +55,12 @@ function broken(definitions: Definitions, { kind, facts }: Entry): PlateFault[] 
     return known;
   };
   const refused = ({ target, id }: Reference): boolean => {
-    if (target === "plate family") return [...definitions.refused].some((name) => name.startsWith("plate/"));
-    const owner = target === "head thread" || target === "drive" || target === "coupling" ? "interfaces/interfaces" : `${target}/${id}`;
+    if (target === "plate family")
+      return [...definitions.refused].some((name) => name.startsWith("plate/"));
+    const owner =
+      target === "head thread" || target === "drive" || target === "coupling"
+        ? "interfaces/interfaces"
+        : `${target}/${id}`;
     return definitions.refused.has(owner);
   };
   const lost = references(kind, facts).filter(({ target, id }) => !list(target).includes(id));
@@ -49,32 +71,89 @@ function catalogueOf(definitions: Definitions): Catalogue | undefined {
   const [publisher] = definitions.publisher.values();
   const [interfaces] = definitions.interfaces.values();
   if (!publisher || !interfaces) return undefined;
-  const { system, document, caution, recipe, term, site, case: plans, zone, opening, screw, instrument, plate, tray, procedure } = definitions;
+  const {
+    system,
+    document,
+    caution,
+    recipe,
+    term,
+    site,
+    case: plans,
+    zone,
+    opening,
+    screw,
+    instrument,
+    plate,
+    tray,
+    procedure,
+  } = definitions;
   return {
-    publisher, interfaces, systems: system, documents: document, cautions: caution, recipes: recipe, terms: term, sites: site, cases: plans,
-    zones: zone, openings: opening, screws: screw, instruments: instrument, plates: plate, trays: tray, procedures: procedure,
+    publisher,
+    interfaces,
+    systems: system,
+    documents: document,
+    cautions: caution,
+    recipes: recipe,
+    terms: term,
+    sites: site,
+    cases: plans,
+    zones: zone,
+    openings: opening,
+    screws: screw,
+    instruments: instrument,
+    plates: plate,
+    trays: tray,
+    procedures: procedure,
   };
 }
 
 function systemsWithoutFile(definitions: Definitions): Finding[] {
-  const used = new Set(entries(definitions).filter(({ kind, facts }) => kinds[kind].scope === "system" && facts.system !== "general").map(({ facts }) => facts.system));
-  const lost = [...used].filter((system) => !definitions.system.has(system) && !definitions.refused.has(`system/${system}`));
-  return lost.map((system) => finding(`systems/${system}/system.yaml`, { rule: "single", path: [], message: `Missing file "systems/${system}/system.yaml"`, fix: `Write the file: trayleaf new system ${system}.` }));
+  const used = new Set(
+    entries(definitions)
+      .filter(({ kind, facts }) => kinds[kind].scope === "system" && facts.system !== "general")
+      .map(({ facts }) => facts.system),
+  );
+  const lost = [...used].filter(
+    (system) => !definitions.system.has(system) && !definitions.refused.has(`system/${system}`),
+  );
+  return lost.map((system) =>
+    finding(`systems/${system}/system.yaml`, {
+      rule: "single",
+      path: [],
+      message: `Missing file "systems/${system}/system.yaml"`,
+      fix: `Write the file: trayleaf new system ${system}.`,
+    }),
+  );
 }
 
 /** Joins definitions by their ids. The catalogue holds what holds together, each map in id order; it is absent without publisher or registry.
  * `incomplete` names the files that lost something to a fault elsewhere: what they state as a whole cannot be judged. */
-export function resolve(definitions: Definitions): { catalogue?: Catalogue; findings: Finding[]; incomplete: ReadonlySet<string> } {
+export function resolve(definitions: Definitions): {
+  catalogue?: Catalogue;
+  findings: Finding[];
+  incomplete: ReadonlySet<string>;
+} {
   const findings: Finding[] = [];
   const bad = new Set<string>();
   for (const kind of ["publisher", "interfaces"] as const) {
     const isThere = definitions[kind].size > 0 || definitions.refused.has(`${kind}/${kind}`);
-    if (!isThere) findings.push(finding(kinds[kind].folder, { rule: "single", path: [], message: `Missing file "${kinds[kind].folder}"` }));
+    if (!isThere)
+      findings.push(
+        finding(kinds[kind].folder, {
+          rule: "single",
+          path: [],
+          message: `Missing file "${kinds[kind].folder}"`,
+        }),
+      );
   }
   findings.push(...systemsWithoutFile(definitions));
   for (const entry of entries(definitions)) {
     const faults = own(definitions, entry);
-    findings.push(...[...broken(definitions, entry), ...faults].map((fault) => finding(entry.facts.file, fault)));
+    findings.push(
+      ...[...broken(definitions, entry), ...faults].map((fault) =>
+        finding(entry.facts.file, fault),
+      ),
+    );
     if (faults.length > 0 && entry.kind !== "case") bad.add(`${entry.kind}/${entry.facts.id}`);
   }
   const left = closed(definitions, bad);

@@ -6,16 +6,26 @@ export function expectedNumber(schema: z.core.$ZodType | undefined): string {
   const unit = z.globalRegistry.get(schema)?.unit;
   const { minValue, maxValue } = schema;
   const whole = schema.isInt ? "a whole number" : "a plain number";
-  const range = minValue !== null && maxValue !== null && Math.abs(minValue) < 1e9 && Math.abs(maxValue) < 1e9 ? ` between ${minValue} and ${maxValue}` : "";
+  const range =
+    minValue !== null && maxValue !== null && Math.abs(minValue) < 1e9 && Math.abs(maxValue) < 1e9
+      ? ` between ${minValue} and ${maxValue}`
+      : "";
   return `${whole}${typeof unit === "string" ? ` in ${unit}` : ""}${range}`;
 }
 
 const rounded = (value: number): string => String(Math.round(value * 1e4) / 1e4);
 const factors = [
-  { by: 10, says: (value: string) => `${value} would be in range: were these centimetres, or did the decimal point slip?` },
+  {
+    by: 10,
+    says: (value: string) =>
+      `${value} would be in range: were these centimetres, or did the decimal point slip?`,
+  },
   { by: 0.1, says: (value: string) => `${value} would be in range: did the decimal point slip?` },
   { by: 25.4, says: (value: string) => `${value} would be in range: were these inches?` },
-  { by: 1 / 25.4, says: (value: string) => `${value} would be in range: was it converted from inches twice?` },
+  {
+    by: 1 / 25.4,
+    says: (value: string) => `${value} would be in range: was it converted from inches twice?`,
+  },
 ] as const;
 
 /** What an out-of-range number may have been: ten times off, or inches. Empty when nothing fits. */
@@ -23,11 +33,30 @@ export function slips(value: number, schema: z.core.$ZodType | undefined): strin
   if (!(schema instanceof z.ZodNumber) || schema.isInt) return "";
   const { minValue, maxValue } = schema;
   const unit = z.globalRegistry.get(schema)?.unit;
-  const fits = factors.filter(({ by }) => value * by >= (minValue ?? -Infinity) && value * by <= (maxValue ?? Infinity) && (unit === "mm" || by === 10 || by === 0.1));
+  const fits = factors.filter(
+    ({ by }) =>
+      value * by >= (minValue ?? -Infinity) &&
+      value * by <= (maxValue ?? Infinity) &&
+      (unit === "mm" || by === 10 || by === 0.1),
+  );
   return fits.map(({ by, says }) => says(rounded(value * by))).join(" ");
 }
 
-const units: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, '"': 25.4, nm: 1, "n·m": 1, "n*m": 1, ncm: 0.01, "n·cm": 0.01, "°": 1, deg: 1 };
+const units: Readonly<Record<string, number>> = {
+  mm: 1,
+  cm: 10,
+  m: 1000,
+  in: 25.4,
+  inch: 25.4,
+  '"': 25.4,
+  nm: 1,
+  n·m: 1,
+  "n*m": 1,
+  ncm: 0.01,
+  n·cm: 0.01,
+  "°": 1,
+  deg: 1,
+};
 
 /** How to write a number that came as text: "3.5 cm" -> "Write 35: …". Empty when the text holds no single number. */
 export function asNumber(text: string, schema: z.core.$ZodType | undefined): string {

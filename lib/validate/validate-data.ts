@@ -4,7 +4,10 @@ import { nearestName } from "./nearest-name.ts";
 import { branch, keysOf, schemaAt } from "./schema-at.ts";
 
 /** The typed facts when the data gives them, and everything that is wrong with it. */
-export type ValidatedData<K extends DefinitionKind> = { readonly facts?: DefinitionOf<K>; readonly told: readonly Told[] };
+export type ValidatedData<K extends DefinitionKind> = {
+  readonly facts?: DefinitionOf<K>;
+  readonly told: readonly Told[];
+};
 
 function frozen<T>(value: T): T {
   if (typeof value === "object" && value !== null && !Object.isFrozen(value)) {
@@ -19,8 +22,12 @@ function withoutMisspelt(told: readonly Told[]): Told[] {
   return told.filter(({ rule, path }) => {
     if (rule !== "keyPresent") return true;
     const parent = JSON.stringify(path.slice(0, -1));
-    const beside = told.filter((other) => other.rule === "keyKnown" && JSON.stringify(other.path.slice(0, -1)) === parent);
-    return !beside.some((other) => nearestName(String(other.path.at(-1)), [String(path.at(-1))]) !== undefined);
+    const beside = told.filter(
+      (other) => other.rule === "keyKnown" && JSON.stringify(other.path.slice(0, -1)) === parent,
+    );
+    return !beside.some(
+      (other) => nearestName(String(other.path.at(-1)), [String(path.at(-1))]) !== undefined,
+    );
   });
 }
 
@@ -28,7 +35,8 @@ function withoutUnknownKeys(data: unknown, told: readonly Told[]): unknown {
   const copy = structuredClone(data);
   for (const { path } of told) {
     const holder = valueAt(copy, path.slice(0, -1));
-    if (typeof holder === "object" && holder !== null) delete (holder as Record<string, unknown>)[String(path.at(-1))];
+    if (typeof holder === "object" && holder !== null)
+      delete (holder as Record<string, unknown>)[String(path.at(-1))];
   }
   return copy;
 }
@@ -43,8 +51,12 @@ export function validateData<K extends DefinitionKind>(kind: K, data: unknown): 
   if (typeof data !== "object" || data === null || Array.isArray(data)) {
     return { told: [{ rule: "type", message: "Expected keys with values", path: [] }] };
   }
-  const told = withoutMisspelt(first.error.issues.flatMap((issue) => issueWords(kind, strict, data, issue)));
+  const told = withoutMisspelt(
+    first.error.issues.flatMap((issue) => issueWords(kind, strict, data, issue)),
+  );
   if (!told.every(({ rule }) => rule === "keyKnown")) return { told };
   const rest = strict.safeParse(withoutUnknownKeys(data, told));
-  return rest.success && schemaAt(strict, [], data) ? { facts: frozen(rest.data as DefinitionOf<K>), told } : { told };
+  return rest.success && schemaAt(strict, [], data)
+    ? { facts: frozen(rest.data as DefinitionOf<K>), told }
+    : { told };
 }

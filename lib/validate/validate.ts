@@ -9,7 +9,14 @@ import { validatingRules } from "./validating-rules.ts";
 
 function findingOf(file: string, { rule, message, fix, path, key }: Told): Finding {
   const told = validatingRules[rule];
-  return { rule: told.id, severity: told.severity, message, why: told.why, fix: fix ?? told.fix, place: { file, path, ...(key ? { key } : {}) } };
+  return {
+    rule: told.id,
+    severity: told.severity,
+    message,
+    why: told.why,
+    fix: fix ?? told.fix,
+    place: { file, path, ...(key ? { key } : {}) },
+  };
 }
 
 const top = (file: string, rule: Told["rule"], message: string): Finding => {
@@ -17,11 +24,21 @@ const top = (file: string, rule: Told["rule"], message: string): Finding => {
   return { ...finding, place: { ...place, line: 1, column: 1 } };
 };
 
-function idFindings({ file, id, kind, system }: SourceFile, first: SourceFile | undefined): Finding[] {
+function idFindings(
+  { file, id, kind, system }: SourceFile,
+  first: SourceFile | undefined,
+): Finding[] {
   const found: Finding[] = [];
-  if (!slug.safeParse(id).success) found.push(top(file, "idForm", `Expected a file name of a-z, 0-9 and single hyphens, got "${id}"`));
-  if (system !== id && system !== "general" && !slug.safeParse(system).success) found.push(top(file, "idForm", `Expected a folder name of a-z, 0-9 and single hyphens, got "${system}"`));
-  if (first) found.push(top(file, "idUnique", `Duplicate ${kind} id "${id}" (first at ${first.file}:1)`));
+  if (!slug.safeParse(id).success)
+    found.push(
+      top(file, "idForm", `Expected a file name of a-z, 0-9 and single hyphens, got "${id}"`),
+    );
+  if (system !== id && system !== "general" && !slug.safeParse(system).success)
+    found.push(
+      top(file, "idForm", `Expected a folder name of a-z, 0-9 and single hyphens, got "${system}"`),
+    );
+  if (first)
+    found.push(top(file, "idUnique", `Duplicate ${kind} id "${id}" (first at ${first.file}:1)`));
   return found;
 }
 
@@ -31,20 +48,33 @@ function statedSystem(facts: object): string | undefined {
 }
 
 /** Judges every read file by the schema of its kind; the result is frozen. Units: see lib/model/measure.ts. */
-export function validate(sources: readonly SourceFile[]): { definitions: Definitions; findings: Finding[] } {
-  const maps = Object.fromEntries(Object.keys(kinds).map((kind) => [kind, new Map<string, Defined<object>>()])) as unknown as Record<DefinitionKind, Map<string, Defined<object>>>;
+export function validate(sources: readonly SourceFile[]): {
+  definitions: Definitions;
+  findings: Finding[];
+} {
+  const maps = Object.fromEntries(
+    Object.keys(kinds).map((kind) => [kind, new Map<string, Defined<object>>()]),
+  ) as unknown as Record<DefinitionKind, Map<string, Defined<object>>>;
   const findings: Finding[] = [];
   const refused = new Set<string>();
   const seen = new Map<string, SourceFile>();
-  for (const source of [...sources].sort((a, b) => (a.id === b.id ? (a.file < b.file ? -1 : 1) : a.id < b.id ? -1 : 1))) {
+  for (const source of [...sources].sort((a, b) =>
+    a.id === b.id ? (a.file < b.file ? -1 : 1) : a.id < b.id ? -1 : 1,
+  )) {
     const { kind, id, system, file, data } = source;
     const name = `${kind}/${id.toLowerCase()}`;
     const wrongId = idFindings(source, seen.get(name));
     if (!seen.has(name)) seen.set(name, source);
     findings.push(...wrongId);
-    const { facts, told } = source.refused ? { facts: undefined, told: [] } : validateData(kind, data);
+    const { facts, told } = source.refused
+      ? { facts: undefined, told: [] }
+      : validateData(kind, data);
     findings.push(...told.map((one) => findingOf(file, one)));
-    if (facts && wrongId.length === 0) maps[kind].set(id, Object.freeze({ ...facts, id, system: statedSystem(facts) ?? system, file }));
+    if (facts && wrongId.length === 0)
+      maps[kind].set(
+        id,
+        Object.freeze({ ...facts, id, system: statedSystem(facts) ?? system, file }),
+      );
     else refused.add(`${kind}/${id}`);
   }
   return { definitions: { ...maps, refused } as unknown as Definitions, findings };

@@ -12,12 +12,24 @@ const folder = new URL("definitions/", import.meta.url);
 function said(file: string): string[] {
   const { data, findings, source } = parseYaml(file, readFileSync(new URL(file, folder)));
   const kind = file.split("--")[0] as DefinitionKind;
-  const judged = findings.length > 0 ? findings : validate([{ file, kind, id: file.slice(0, -5), system: "general", data }]).findings.filter(({ rule }) => rule !== "id-is-its-file-name");
-  return judged.map(locateIn(new Map([[file, source]]))).map(({ line, column, rule, message }) => `${line}:${column} ${rule}: ${message}`);
+  const judged =
+    findings.length > 0
+      ? findings
+      : validate([{ file, kind, id: file.slice(0, -5), system: "general", data }]).findings.filter(
+          ({ rule }) => rule !== "id-is-its-file-name",
+        );
+  return judged
+    .map(locateIn(new Map([[file, source]])))
+    .map(({ line, column, rule, message }) => `${line}:${column} ${rule}: ${message}`);
 }
 
-test.each(readdirSync(folder))("%s is refused for what stands under its lines, and for nothing else", (file) => {
-  const expected = readExpected(readFileSync(new URL(file, folder), "utf8")).map(({ line, column, rule, message }) => `${line}:${column} ${rule}: ${message}`);
-  expect(expected.length).toBeGreaterThan(0);
-  expect(said(file).sort()).toEqual(expected.sort());
-});
+test.each(readdirSync(folder))(
+  "%s is refused for what stands under its lines, and for nothing else",
+  (file) => {
+    const expected = readExpected(readFileSync(new URL(file, folder), "utf8")).map(
+      ({ line, column, rule, message }) => `${line}:${column} ${rule}: ${message}`,
+    );
+    expect(expected.length).toBeGreaterThan(0);
+    expect(said(file).sort()).toEqual(expected.sort());
+  },
+);

@@ -1,5 +1,10 @@
 /** An expected finding, written as a comment under the offending line: "# ^ rule-id: message", the caret under its column. */
-export type Expected = { readonly line: number; readonly column: number; readonly rule: string; readonly message: string };
+export type Expected = {
+  readonly line: number;
+  readonly column: number;
+  readonly rule: string;
+  readonly message: string;
+};
 
 const note = /^(\s*#\s*)\^ ([a-z0-9-]+): (.*)$/;
 

@@ -8,12 +8,19 @@ import { onTestFinished } from "vitest";
 export type Ran = { readonly code: number | null; readonly out: string; readonly error: string };
 
 /** Runs `trayleaf` with these words, without colour, in the project's folder. */
-export function trayleaf(words: readonly string[], environment: Readonly<Record<string, string>> = {}): Ran {
+export function trayleaf(
+  words: readonly string[],
+  environment: Readonly<Record<string, string>> = {},
+): Ran {
   const { SOURCE_DATE_EPOCH: _day, ...inherited } = process.env;
-  const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", "lib/cli.ts", ...words], {
-    encoding: "utf8",
-    env: { ...inherited, NO_COLOR: "1", ...environment },
-  });
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ["--import", "tsx", "lib/cli.ts", ...words],
+    {
+      encoding: "utf8",
+      env: { ...inherited, NO_COLOR: "1", ...environment },
+    },
+  );
   return { code: status, out: stdout, error: stderr };
 }
 
@@ -36,5 +43,8 @@ export function plant(library: string, file: string, find: string, put: string):
   const path = join(library, file);
   const text = readFileSync(path, "utf8");
   if (text.split(find).length !== 2) throw new Error(`${file} does not hold "${find}" once`);
-  writeFileSync(path, text.replace(find, () => put));
+  writeFileSync(
+    path,
+    text.replace(find, () => put),
+  );
 }

@@ -1,4 +1,4 @@
-import { parseYaml, type ParsedYaml } from "../../lib/read/parse-yaml.ts";
+import { type ParsedYaml, parseYaml } from "../../lib/read/parse-yaml.ts";
 
 /** A YAML text parsed as a file named "file.yaml". */
 export function readText(text: string): ParsedYaml {
