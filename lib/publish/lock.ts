@@ -1,4 +1,5 @@
-import { closeSync, openSync, readFileSync, rmSync, writeSync } from "node:fs";
+import { closeSync, mkdirSync, openSync, readFileSync, rmSync, writeSync } from "node:fs";
+import { dirname, resolve } from "node:path";
 import { Stop } from "../model/stop.ts";
 import { beside } from "./beside.ts";
 
@@ -13,6 +14,7 @@ const alive = (pid: number): boolean => {
 
 /** Takes the build lock of `out` and gives back its release; a lock left by a dead process is taken over. */
 export function takeLock(out: string): () => void {
+  mkdirSync(dirname(resolve(out)), { recursive: true });
   const file = beside(out, "lock");
   for (let attempt = 0; attempt < 3; attempt++) {
     try {
