@@ -156,9 +156,9 @@ function program(ends: (code: number) => void): Command {
   );
   command("build", "make the site and the PDFs from a library without stops").action(
     async ({ library, out, today, format, pdf }: Shared) => {
-      const { buildLibrary } = await import("./index.ts");
+      const { build } = await import("./build.ts");
       ends(
-        await buildLibrary({
+        await build({
           library,
           out,
           today: givenDay(today),

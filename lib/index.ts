@@ -77,12 +77,6 @@ export function checkLibrary(root: string, given?: string): CheckedLibrary {
   return { ...library, today, derived, sheets, findings };
 }
 
-/** Builds the site and its PDFs and returns the exit code. */
-export async function buildLibrary(options: BuildOptions): Promise<number> {
-  const { build } = await import("./build.ts");
-  return build(options);
-}
-
 /** Serves the site, rebuilding it when a file changes, and returns the exit code. */
 export async function serveLibrary(options: BuildOptions): Promise<number> {
   throw new Stop(
