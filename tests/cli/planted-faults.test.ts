@@ -35,10 +35,10 @@ const faults = [
   },
   {
     title: "an unknown reference",
-    file: "systems/gatepost/procedures/upper-shin.yaml",
-    edits: [["cautions: [say-side-aloud]", "cautions: [say-side-loud]"]],
+    file: "sites/brackenhollow-general.yaml",
+    edits: [["absent: [sleeve-35]", "absent: [sleeve-53]"]],
     named:
-      'systems/gatepost/procedures/upper-shin.yaml:7:16  STOP  Unknown caution "say-side-loud"  (reference-exists)',
+      'sites/brackenhollow-general.yaml:7:14  STOP  Unknown instrument "sleeve-53"  (reference-exists)',
   },
   {
     title: "no candidate",
