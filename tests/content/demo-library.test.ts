@@ -57,4 +57,67 @@ describe("the demo library", () => {
   it("lays out at least 24 plates, sides and length variants", () => {
     expect(derived.plates.length).toBeGreaterThanOrEqual(24);
   });
+
+  it("prints every caution somewhere", () => {
+    const printed = new Set(
+      [...catalogue.recipes.values(), ...catalogue.procedures.values()].flatMap(
+        ({ steps, cautions, required_cautions }) => [
+          ...cautions,
+          ...required_cautions,
+          ...steps.flatMap((step) => step.cautions),
+        ],
+      ),
+    );
+    expect([...catalogue.cautions.keys()].filter((id) => !printed.has(id))).toEqual([]);
+  });
+
+  it("lays each instrument in one slot that is longer than it", () => {
+    const slots = [...catalogue.trays.values()].flatMap((tray) =>
+      tray.slots.flatMap((slot) =>
+        slot.holds === "instrument"
+          ? [
+              {
+                instrument: slot.instrument,
+                long: (slot.span[0] * tray.size.width) / tray.grid.columns,
+              },
+            ]
+          : [],
+      ),
+    );
+    expect(slots.map(({ instrument }) => instrument).sort()).toEqual(
+      [...catalogue.instruments.keys()].sort(),
+    );
+    expect(
+      slots.filter(
+        ({ instrument, long }) => (catalogue.instruments.get(instrument)?.length ?? 0) >= long,
+      ),
+    ).toEqual([]);
+  });
+
+  it("lays each plate, side and length in one slot that is longer than it, and each screw in one rack", () => {
+    const slots = [...catalogue.trays.values()].flatMap((tray) =>
+      tray.slots.flatMap((slot) =>
+        slot.holds === "plate"
+          ? [
+              {
+                plate: `${slot.plate}-${slot.holes}`,
+                long: (slot.span[0] * tray.size.width) / tray.grid.columns,
+              },
+            ]
+          : [],
+      ),
+    );
+    expect(slots.map(({ plate }) => plate).sort()).toEqual(
+      derived.plates.map(({ id }) => id).sort(),
+    );
+    expect(
+      slots.filter(
+        ({ plate, long }) => (derived.plates.find(({ id }) => id === plate)?.length ?? 0) >= long,
+      ),
+    ).toEqual([]);
+    const racks = [...catalogue.trays.values()].flatMap(({ slots: all }) =>
+      all.flatMap((slot) => (slot.holds === "rack" ? [slot.screw] : [])),
+    );
+    expect(racks.sort()).toEqual([...catalogue.screws.keys()].sort());
+  });
 });
