@@ -53,7 +53,7 @@ function tableOf(composing: Composing, { holes }: LaidPlate): PlateMapView["tabl
   const lines = holes.map((hole) => ({ label: hole.label, kind: kindWords(hole), takes: takesWords(composing, hole) }));
   return [...grouped(lines, ({ kind, takes }) => `${kind} ${takes}`).values()].map((same) => ({
     ...same[0],
-    label: same.map(({ label }) => label).join(", "),
+    label: labelSpan(same.map(({ label }) => label)),
   }));
 }
 
@@ -71,8 +71,8 @@ function legendOf({ pictures }: Composing, id: string, { holes }: LaidPlate): Pl
 /** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
 function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: { width: number; height: number }): number {
   const { body } = typeFloors("plate-map");
-  const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 48, body), 0), 0);
-  const taken = 33.5 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 2.9);
+  const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 53, body), 0), 0);
+  const taken = 36 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 3.8);
   return Math.max(28, page.height - 2 * edge - taken);
 }
 
@@ -90,12 +90,12 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   };
   return frames(composing, facts).map((frame) => {
     const width = frame.format.width - 2 * edge;
-    const boxLines = Math.max(3, Math.floor(((1 + table.length) * 2.9) / 4.9));
+    const boxLines = Math.max(4, Math.floor(((1 + table.length) * 2.9) / 4.1));
     const map = pictures.plateMap(`${id}-map`, plate, { width, height: mapHeight(bands, boxLines, table.length, frame.format) });
     return fingerprinted<PlateMapView>({
       ...frame, kind: "plate-map", sideWords: sideWords(plate.side), map, scaleWords: `${capital(map.scaleWords ?? "not to scale")}.`,
       orientation: orientationLines(catalogue, plate), legend: legendOf(composing, id, plate), bands,
-      traps: warningBox("Goes in, and is wrong.", traps, { lines: boxLines, width: width - 104, size: typeFloors("plate-map").body }),
+      traps: warningBox("Goes in, and is wrong.", traps, { lines: boxLines, width: width - 126, size: typeFloors("plate-map").body }),
       table,
     });
   });

@@ -9,7 +9,7 @@ export const readingDistance: Readonly<Record<SheetKind, number>> = {
   steps: 800,
   tray: 800,
   case: 800,
-  "plate-map": 600,
+  "plate-map": 500,
   lengths: 400,
 };
 

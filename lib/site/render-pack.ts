@@ -21,7 +21,7 @@ export function renderPack(
   contents: PackContents,
   sheets: readonly { readonly anchor: string; readonly html: string }[],
 ): string {
-  const page = environment.render("sheets/pack-contents.njk", contents);
+  const page = environment.render("packs/contents.njk", contents);
   return (
     page +
     sheets
