@@ -50,7 +50,7 @@ function boxes(composing: Composing, chains: readonly Chain[], frame: SheetFrame
   const tall = (phrase: string): boolean => phrase !== "" && width < narrow;
   const taken = rows.reduce((sum, { phrase }) => sum + (tall(phrase) ? tallRow : rowHeight), around + Math.ceil(frame.cautions.length / 2) * cautionLine);
   const left = height - taken;
-  const room = { lines: Math.max(2, Math.floor(left / boxLine)), width: width / 2 - 16, size: typeFloors("pairing").body };
+  const room = { lines: Math.min(8, Math.max(2, Math.floor(left / boxLine))), width: width / 2 - 16, size: typeFloors("pairing").body };
   return {
     traps: warningBox("Goes in, and is wrong.", traps, room),
     lookAlikes: warningBox("Looks alike.", lookAlikeLines(composing, pairsWithin(derived.lookAlikes, (id) => handled.has(id))), room),
