@@ -5,25 +5,31 @@ import { wholeMm } from "../model/measure.ts";
 import type { CaseView, WarningBox } from "../model/sheet.ts";
 import type { Case } from "../model/site.ts";
 import type { Composing } from "./composing.ts";
-import { edge, landscape } from "./formats.ts";
 import { fingerprinted } from "./fingerprint.ts";
+import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { partWords } from "./hole-symbols.ts";
 import { labelSpan, plateTitle, sideWords } from "./plate-facts.ts";
 import { inNoTray, pullList } from "./pull-list.ts";
+import { unparted } from "./unparted.ts";
 
 function missingBox(pull: CaseView["pull"], checked: string): WarningBox {
   const of = (status: CaseView["pull"][number]["status"], word: string): readonly string[] =>
-    pull.filter((line) => line.status === status && line.place !== inNoTray).map(({ what, place }) => `${word}: ${what} (${place}).`);
+    pull
+      .filter((line) => line.status === status && line.place !== inNoTray)
+      .map(({ what, place }) => `${word}: ${what} (${place}).`);
   const nowhere = pull.filter(({ place }) => place === inNoTray).map(({ what }) => what);
   const lines = [
     ...of("missing", "Missing"),
     ...(nowhere.length > 0 ? [`Missing, ${inNoTray}: ${nowhere.join(", ")}.`] : []),
     ...of("not checked", "Not checked"),
   ];
-  return { title: "Missing for this case", lines: lines.length > 0 ? lines : [`Nothing missing when last checked, ${checked}.`] };
+  return {
+    title: "Missing for this case",
+    lines: lines.length > 0 ? lines : [`Nothing missing when last checked, ${checked}.`],
+  };
 }
 
 type Planned = Case["plan"][number];
@@ -35,14 +41,24 @@ function lengthWords({ lengths }: Planned): string {
 /** The expected lengths of a row, one line each; by hole where they differ. */
 function rowLengths(run: readonly Planned[]): string {
   const ranges = [...grouped(run, lengthWords).entries()];
-  return ranges.map(([range, same]) => (ranges.length > 1 ? `${labelSpan(same.map(({ hole }) => hole))}: ${range}` : range)).join("\n");
+  return ranges
+    .map(([range, same]) =>
+      ranges.length > 1 ? `${labelSpan(same.map(({ hole }) => hole))}: ${range}` : range,
+    )
+    .join("\n");
 }
 
 /** The plan in its order; neighbours of one kind of hole filled in the same way share a row. */
-function planRows(composing: Composing, plate: LaidPlate, plan: readonly Planned[], chainOf: (planned: Planned) => Chain | undefined): CaseView["rows"] {
+function planRows(
+  composing: Composing,
+  plate: LaidPlate,
+  plan: readonly Planned[],
+  chainOf: (planned: Planned) => Chain | undefined,
+): CaseView["rows"] {
   const { catalogue } = composing;
   const openingOf = ({ hole }: Planned) => plate.holes.find(({ label }) => label === hole)?.kind;
-  const filling = (planned: Planned): string => [openingOf(planned), planned.zone, planned.screw, planned.recipe].join(" ");
+  const filling = (planned: Planned): string =>
+    [openingOf(planned), planned.zone, planned.screw, planned.recipe].join(" ");
   const runs: [Planned, ...Planned[]][] = [];
   for (const planned of plan) {
     const run = runs.at(-1);
@@ -59,7 +75,7 @@ function planRows(composing: Composing, plate: LaidPlate, plan: readonly Planned
       hole: `${labelSpan(run.map(({ hole }) => hole))} ${partWords(kind, opening)}`,
       called: known(catalogue.screws, first.screw).called,
       technique: known(catalogue.recipes, first.recipe).phrase ?? "",
-      hand: chain === undefined ? "no chain: ask" : handWords(composing, chain),
+      hand: chain === undefined ? "no chain: ask" : unparted(handWords(composing, chain)),
       lengths: rowLengths(run),
     };
   });
@@ -69,31 +85,51 @@ function planRows(composing: Composing, plate: LaidPlate, plan: readonly Planned
 export function caseSheets(composing: Composing, id: string): readonly CaseView[] {
   const { catalogue, derived, pictures } = composing;
   const facts = known(catalogue.cases, id);
-  const plate = derived.plates.find((laid) => laid.plate === facts.plate && laid.holesInRow === facts.holes);
+  const plate = derived.plates.find(
+    (laid) => laid.plate === facts.plate && laid.holesInRow === facts.holes,
+  );
   if (plate === undefined) return [];
   const site = known(catalogue.sites, facts.site);
   const plan = [...facts.plan].sort((a, b) => a.order - b.order || (a.hole < b.hole ? -1 : 1));
   const chainOf = (planned: Planned): Chain | undefined =>
-    derived.chains.find(({ zone, screw, recipe }) => zone === planned.zone && screw === planned.screw && recipe === planned.recipe);
+    derived.chains.find(
+      ({ zone, screw, recipe }) =>
+        zone === planned.zone && screw === planned.screw && recipe === planned.recipe,
+    );
   const chains = plan.flatMap((planned) => chainOf(planned) ?? []);
   const rows = planRows(composing, plate, plan, chainOf);
   const pull = pullList(composing, facts, chains);
   const checked = site.trays.map(({ checked: { date } }) => date).sort()[0] ?? "never";
   const recipes = [...new Set(plan.map(({ recipe }) => recipe))];
   const about = {
-    id: id.startsWith("case-") ? id : `case-${id}`, system: plate.system, title: `${facts.code}: ${facts.name}`,
+    id: id.startsWith("case-") ? id : `case-${id}`,
+    system: plate.system,
+    title: `${facts.code}: ${facts.name}`,
     lead: facts.note ?? "The plan as told. The surgeon decides plate, holes, order and lengths.",
     cautions: recipes.flatMap((recipe) => known(catalogue.recipes, recipe).required_cautions),
-    origin: facts.file, formats: landscape, trueSize: false,
+    origin: facts.file,
+    formats: landscape,
+    trueSize: false,
   };
   return frames(composing, about).map((frame) => {
     const size = { width: frame.format.width - 2 * edge - 103, height: 42 };
     return fingerprinted<CaseView>({
-      ...frame, kind: "case", code: facts.code, sideWords: sideWords(facts.side), plateWords: plateTitle(plate),
+      ...frame,
+      kind: "case",
+      code: facts.code,
+      sideWords: sideWords(facts.side),
+      plateWords: plateTitle(plate),
       siteWords: `${site.name}; trays checked ${checked}`,
       expires: `Expires ${facts.expires}. Destroy after the case.`,
-      map: pictures.plateMap(`${about.id}-map`, plate, size, plan.map(({ hole }) => hole)),
-      rows, pull, missing: missingBox(pull, checked),
+      map: pictures.plateMap(
+        `${about.id}-map`,
+        plate,
+        size,
+        plan.map(({ hole }) => hole),
+      ),
+      rows,
+      pull,
+      missing: missingBox(pull, checked),
     });
   });
 }

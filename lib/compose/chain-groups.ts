@@ -22,11 +22,15 @@ export function isLag(chain: Chain): boolean {
 }
 
 function handOver({ links }: Chain): string {
-  return links.map(({ role, instrument, end, required }) => [role, instrument, end, required].join(":")).join(" ");
+  return links
+    .map(({ role, instrument, end, required }) => [role, instrument, end, required].join(":"))
+    .join(" ");
 }
 
 function phraseOf({ catalogue }: Composing, chains: readonly Chain[]): string {
-  const phrases = new Set(chains.map(({ recipe }) => known(catalogue.recipes, recipe).phrase ?? ""));
+  const phrases = new Set(
+    chains.map(({ recipe }) => known(catalogue.recipes, recipe).phrase ?? ""),
+  );
   return phrases.has("") ? "" : [...phrases].join(" or ");
 }
 
@@ -38,7 +42,13 @@ export function chainGroups(composing: Composing, chains: readonly Chain[]): rea
     return [String(major).padStart(6, "0"), kind === "locking" ? 0 : 1, screw, phrase].join(" ");
   };
   return [...grouped(chains, (chain) => `${chain.screw} ${handOver(chain)}`).values()]
-    .map((group): ChainGroup => ({ screw: group[0].screw, chains: group, phrase: phraseOf(composing, group) }))
+    .map(
+      (group): ChainGroup => ({
+        screw: group[0].screw,
+        chains: group,
+        phrase: phraseOf(composing, group),
+      }),
+    )
     .sort((a, b) => (order(a) < order(b) ? -1 : 1));
 }
 

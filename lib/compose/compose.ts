@@ -17,7 +17,9 @@ export function compose(composing: Composing): SheetView[] {
     ...systems.flatMap((system) => lengthSheets(composing, system)),
     ...derived.plates.flatMap((plate) => plateMapSheets(composing, plate)),
     ...systems.flatMap((system) => techniqueSheets(composing, system)),
-    ...[...catalogue.procedures.keys()].flatMap((procedure) => procedureSheets(composing, procedure)),
+    ...[...catalogue.procedures.keys()].flatMap((procedure) =>
+      procedureSheets(composing, procedure),
+    ),
     ...[...catalogue.trays.keys()].flatMap((tray) => traySheets(composing, tray)),
     ...[...catalogue.cases.keys()].flatMap((one) => caseSheets(composing, one)),
   ];

@@ -1,12 +1,22 @@
 import type { Format } from "../model/sheet.ts";
 
 /** Every paper format, millimetres. */
-export const formats = {
+const formats = {
   "a4-landscape": { id: "a4-landscape", name: "A4 landscape", width: 297, height: 210 },
   "a4-portrait": { id: "a4-portrait", name: "A4 portrait", width: 210, height: 297 },
   "a5-landscape": { id: "a5-landscape", name: "A5 landscape", width: 210, height: 148 },
-  "letter-landscape": { id: "letter-landscape", name: "Letter landscape", width: 279.4, height: 215.9 },
-  "letter-portrait": { id: "letter-portrait", name: "Letter portrait", width: 215.9, height: 279.4 },
+  "letter-landscape": {
+    id: "letter-landscape",
+    name: "Letter landscape",
+    width: 279.4,
+    height: 215.9,
+  },
+  "letter-portrait": {
+    id: "letter-portrait",
+    name: "Letter portrait",
+    width: 215.9,
+    height: 279.4,
+  },
 } as const satisfies Record<Format["id"], Format>;
 
 /** The formats each kind of sheet is made in. */

@@ -18,7 +18,10 @@ export type FrameFacts = {
 };
 
 /** Cautions as printed, each once, in the order given. */
-export function cautionViews({ catalogue }: Composing, ids: readonly string[]): readonly CautionView[] {
+export function cautionViews(
+  { catalogue }: Composing,
+  ids: readonly string[],
+): readonly CautionView[] {
   return [...new Set(ids)].map((id) => {
     const { signal, text } = known(catalogue.cautions, id);
     return { id, signal, text };
@@ -42,18 +45,27 @@ function issuedBy({ catalogue }: Composing, system: string): Issued {
     const { cards } = own;
     const generation = `Generation ${own.generation}. ${own.generation_mark}`;
     return {
-      name: own.name, generation, prefix: cards.prefix, issue: cards.issue, date: cards.date,
-      reviewBy: cards.review_by, trayRevision: own.tray_revision, documents: own.documents,
+      name: own.name,
+      generation,
+      prefix: cards.prefix,
+      issue: cards.issue,
+      date: cards.date,
+      reviewBy: cards.review_by,
+      trayRevision: own.tray_revision,
+      documents: own.documents,
     };
   }
   const all = [...catalogue.systems.values()];
   const text = (values: readonly string[]): readonly string[] => [...values].sort();
   return {
-    name: "General instruments", generation: "For every system of this library.", prefix: "GENERAL",
+    name: "General instruments",
+    generation: "For every system of this library.",
+    prefix: "GENERAL",
     issue: text(all.map(({ cards }) => cards.issue)).at(-1) ?? "A",
     date: text(all.map(({ cards }) => cards.date)).at(-1) ?? "",
     reviewBy: text(all.map(({ cards }) => cards.review_by))[0] ?? "",
-    trayRevision: "see tray", documents: [],
+    trayRevision: "see tray",
+    documents: [],
   };
 }
 
@@ -70,7 +82,9 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
   const { catalogue, pictures } = composing;
   const { publisher } = catalogue;
   const issued = issuedBy(composing, facts.system);
-  const slug = facts.id.startsWith(`${facts.system}-`) ? facts.id.slice(facts.system.length + 1) : facts.id;
+  const slug = facts.id.startsWith(`${facts.system}-`)
+    ? facts.id.slice(facts.system.length + 1)
+    : facts.id;
   const identity: IdentityView = {
     card: `${issued.prefix}-${slug}`,
     issue: `issue ${issued.issue}`,

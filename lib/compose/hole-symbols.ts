@@ -28,7 +28,11 @@ export function partWords(kind: ZoneKind, opening: OpeningKind): string {
   return zoneWords[kind];
 }
 
-type Symbol = { readonly kind: OpeningKind; readonly use?: "threaded" | "plain"; readonly words: string };
+type Symbol = {
+  readonly kind: OpeningKind;
+  readonly use?: "threaded" | "plain";
+  readonly words: string;
+};
 
 function symbolsOf({ catalogue }: Composing, zone: string): readonly Symbol[] {
   const { kind } = known(catalogue.zones, zone);
@@ -42,9 +46,17 @@ function symbolsOf({ catalogue }: Composing, zone: string): readonly Symbol[] {
 }
 
 /** The symbols and words of every kind of hole that the zones occur as, each kind once. */
-export function holeSymbols(composing: Composing, id: string, zones: readonly string[]): { readonly figures: readonly [Figure, ...Figure[]]; readonly words: string } {
-  const symbols = new Map(zones.flatMap((zone) => symbolsOf(composing, zone)).map((symbol) => [symbol.words, symbol]));
-  const [first, ...rest] = [...symbols.values()].map(({ kind, use }, index) => composing.pictures.hole(`${id}-${index + 1}`, kind, use));
+export function holeSymbols(
+  composing: Composing,
+  id: string,
+  zones: readonly string[],
+): { readonly figures: readonly [Figure, ...Figure[]]; readonly words: string } {
+  const symbols = new Map(
+    zones.flatMap((zone) => symbolsOf(composing, zone)).map((symbol) => [symbol.words, symbol]),
+  );
+  const [first, ...rest] = [...symbols.values()].map(({ kind, use }, index) =>
+    composing.pictures.hole(`${id}-${index + 1}`, kind, use),
+  );
   if (first === undefined) throw new Error(`No hole for ${id}`);
   return { figures: [first, ...rest], words: listed([...symbols.keys()], "or") };
 }

@@ -11,15 +11,29 @@ function sameAnswer(a: ReadingAnswer, b: ReadingAnswer): boolean {
   return a.kind !== "gap" || (b.kind === "gap" && a.shorter === b.shorter);
 }
 
-const span = (from: number, to: number): string => (from === to ? wholeMm(from) : `${wholeMm(from)}–${wholeMm(to)}`);
-const drift = (from: number, to: number): string => (from === to ? wholeMm(from) : `${wholeMm(from)} to ${wholeMm(to)}`);
+const span = (from: number, to: number): string =>
+  from === to ? wholeMm(from) : `${wholeMm(from)}–${wholeMm(to)}`;
+const drift = (from: number, to: number): string =>
+  from === to ? wholeMm(from) : `${wholeMm(from)} to ${wholeMm(to)}`;
 
 function entryOf(first: Read, last: Read): Entry {
   const reads = span(first.reading, last.reading);
   const [a, z] = [first.answer, last.answer];
   if (a.kind === "next") return { reads, next: wholeMm(a.length), dead: false, words: "" };
-  if (a.kind === "below") return { reads: `to ${wholeMm(last.reading)}`, next: "", dead: true, words: `shortest is ${wholeMm(a.shortest)}` };
-  if (a.kind === "above") return { reads: `from ${wholeMm(first.reading)}`, next: "", dead: true, words: `longest is ${wholeMm(a.longest)}` };
+  if (a.kind === "below")
+    return {
+      reads: `to ${wholeMm(last.reading)}`,
+      next: "",
+      dead: true,
+      words: `shortest is ${wholeMm(a.shortest)}`,
+    };
+  if (a.kind === "above")
+    return {
+      reads: `from ${wholeMm(first.reading)}`,
+      next: "",
+      dead: true,
+      words: `longest is ${wholeMm(a.longest)}`,
+    };
   if (z.kind !== "gap") throw new Error("A run of readings holds one kind of answer");
   const words = `${wholeMm(a.shorter)} is ${drift(a.short, z.short)} short, ${wholeMm(a.longer)} is ${drift(a.long, z.long)} long`;
   return { reads, next: "", dead: true, words };

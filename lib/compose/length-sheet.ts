@@ -15,7 +15,8 @@ function columnOf(composing: Composing, screw: string): LengthView["columns"][nu
   const table = derived.lengthTables.get(screw);
   const policies = known(catalogue.systems, system).length_policy;
   const policy = kind === "locking" ? policies.locking : policies.plain_head;
-  if (table === undefined || policy === undefined) return { screw, called, policy: "See instructions for use.", entries: [] };
+  if (table === undefined || policy === undefined)
+    return { screw, called, policy: "See instructions for use.", entries: [] };
   const gauge = spoken(known(catalogue.instruments, table.gauge));
   const add = table.add === 0 ? "reading" : `reading + ${wholeMm(table.add)}`;
   const cited = known(catalogue.documents, policy.source.document);
@@ -26,7 +27,9 @@ function columnOf(composing: Composing, screw: string): LengthView["columns"][nu
 function deadNoteOf(tables: readonly LengthTable[]): string {
   const ask = "Ask the surgeon.";
   for (const { readings } of tables) {
-    const worst = readings.findLast(({ answer }) => answer.kind === "gap" && answer.short > answer.long) ?? readings.find(({ answer }) => answer.kind === "gap");
+    const worst =
+      readings.findLast(({ answer }) => answer.kind === "gap" && answer.short > answer.long) ??
+      readings.find(({ answer }) => answer.kind === "gap");
     if (worst?.answer.kind === "gap") {
       const { shorter, short, longer, long } = worst.answer;
       return `No screw made for this reading: ${wholeMm(shorter)} is ${wholeMm(short)} short, ${wholeMm(longer)} is ${wholeMm(long)} long. ${ask}`;
@@ -41,16 +44,29 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
   const { name, file, length_policy } = known(catalogue.systems, system);
   const screws = [...catalogue.screws.values()]
     .filter((screw) => screw.system === system)
-    .sort((a, b) => a.major - b.major || (a.class === "locking" ? -1 : b.class === "locking" ? 1 : a.id < b.id ? -1 : 1));
+    .sort(
+      (a, b) =>
+        a.major - b.major ||
+        (a.class === "locking" ? -1 : b.class === "locking" ? 1 : a.id < b.id ? -1 : 1),
+    );
   if (screws.length === 0) return [];
   const columns = screws.map(({ id }) => columnOf(composing, id));
   const tables = screws.flatMap(({ id }) => derived.lengthTables.get(id) ?? []);
-  const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) => (policy ? [policy.source.document] : []));
+  const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) =>
+    policy ? [policy.source.document] : [],
+  );
   const facts = {
-    id: `${system}-lengths`, system, title: `${name}: reading to next length`,
+    id: `${system}-lengths`,
+    system,
+    title: `${name}: reading to next length`,
     lead: "Find the reading under the screw; beside it stands the next length in this rack. The surgeon decides.",
-    cautions: [], origin: file, formats: portrait, trueSize: false,
+    cautions: [],
+    origin: file,
+    formats: portrait,
+    trueSize: false,
     ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),
   };
-  return frames(composing, facts).map((frame) => fingerprinted<LengthView>({ ...frame, kind: "lengths", columns, deadNote: deadNoteOf(tables) }));
+  return frames(composing, facts).map((frame) =>
+    fingerprinted<LengthView>({ ...frame, kind: "lengths", columns, deadNote: deadNoteOf(tables) }),
+  );
 }

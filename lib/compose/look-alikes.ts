@@ -10,7 +10,10 @@ function nameOf({ catalogue, derived }: Composing, id: string): string {
 }
 
 /** Pairs that are taken for one another and what tells them apart, in the order they were derived. */
-export function lookAlikeLines(composing: Composing, pairs: readonly LookAlike[]): readonly string[] {
+export function lookAlikeLines(
+  composing: Composing,
+  pairs: readonly LookAlike[],
+): readonly string[] {
   return pairs.map(({ a, b, tell }) => {
     const end = /[.!?]$/.test(tell) ? "" : ".";
     return `${capital(nameOf(composing, a))} and ${nameOf(composing, b)}: ${tell}${end}`;
@@ -18,7 +21,10 @@ export function lookAlikeLines(composing: Composing, pairs: readonly LookAlike[]
 }
 
 /** Pairs of which a side is handled here, those with both sides first. */
-export function pairsWithin(pairs: readonly LookAlike[], handled: (id: string) => boolean): readonly LookAlike[] {
+export function pairsWithin(
+  pairs: readonly LookAlike[],
+  handled: (id: string) => boolean,
+): readonly LookAlike[] {
   const both = pairs.filter(({ a, b }) => handled(a) && handled(b));
   return [...both, ...pairs.filter(({ a, b }) => handled(a) !== handled(b))];
 }

@@ -1,12 +1,16 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain, Role } from "../model/chain.ts";
 import type { PairingCell } from "../model/sheet.ts";
-import type { Composing } from "./composing.ts";
 import { linkOf } from "./chain-groups.ts";
+import type { Composing } from "./composing.ts";
 import { nounAndNumber, spoken, tellTale } from "./spoken.ts";
 
 /** A column of a pairing sheet: the roles that answer in it, and the words when none does. */
-export type PairingColumn = { readonly title: string; readonly roles: readonly Role[]; readonly none: string };
+export type PairingColumn = {
+  readonly title: string;
+  readonly roles: readonly Role[];
+  readonly none: string;
+};
 
 /** Columns in hand-over order for one screw through one hole. */
 export const plateColumns: readonly PairingColumn[] = [
@@ -33,7 +37,12 @@ export const lagColumns: readonly PairingColumn[] = [
 const longest = 18;
 
 /** One cell: the working end at true size with noun and number, or the words that say there is none. */
-export function pairingCell(composing: Composing, id: string, chain: Chain, column: PairingColumn): PairingCell {
+export function pairingCell(
+  composing: Composing,
+  id: string,
+  chain: Chain,
+  column: PairingColumn,
+): PairingCell {
   const { catalogue, pictures } = composing;
   const link = linkOf(chain, ...column.roles);
   const role = link?.role ?? column.roles.join(" ");
@@ -41,14 +50,29 @@ export function pairingCell(composing: Composing, id: string, chain: Chain, colu
   const on = handle === undefined ? "" : `on ${spoken(known(catalogue.instruments, handle))}`;
   const tightens = column.roles.includes("limiter");
   if (link?.instrument === undefined) {
-    return { role, noun: column.none, number: "", note: tightens ? on : link === undefined ? "" : "in this tray" };
+    return {
+      role,
+      noun: column.none,
+      number: "",
+      note: tightens ? on : link === undefined ? "" : "in this tray",
+    };
   }
   const instrument = known(catalogue.instruments, link.instrument);
-  const notes = [link.required ? "" : "if asked", tellTale(instrument, link.end), tightens ? on : ""];
+  const notes = [
+    link.required ? "" : "if asked",
+    tellTale(instrument, link.end),
+    tightens ? on : "",
+  ];
   return {
     role,
     ...nounAndNumber(instrument),
     note: notes.filter((note) => note !== "").join(", "),
-    figure: pictures.workingEnd(`${id}-${link.role}`, instrument, catalogue.interfaces, longest, link.end),
+    figure: pictures.workingEnd(
+      `${id}-${link.role}`,
+      instrument,
+      catalogue.interfaces,
+      longest,
+      link.end,
+    ),
   };
 }

@@ -3,8 +3,8 @@ import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
 import type { PlateMapView } from "../model/sheet.ts";
 import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
-import { edge, small } from "./formats.ts";
 import { fingerprinted } from "./fingerprint.ts";
+import { edge, small } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
@@ -25,32 +25,53 @@ function apart(hand: string, plain: string): string {
 
 function bandsOf(composing: Composing, plate: LaidPlate): readonly Band[] {
   const screwed = plate.holes.filter(({ kind }) => kind !== "wire" && kind !== "suture");
-  return [...grouped(screwed, ({ region, opening }) => `${region} ${opening}`).values()].map((holes): Band => {
-    const pairings = holes[0].zones.flatMap(({ zone, kind }) => {
-      const chains = composing.derived.chains.filter((chain) => chain.zone === zone && chain.system === plate.system && !isLag(chain));
-      const zoneWords = partWords(kind, holes[0].kind);
-      const groups = chainGroups(composing, chains);
-      return groups.map((group) => {
-        const plain = groups.find(({ screw, phrase }) => screw === group.screw && phrase === "");
-        const hand = handWords(composing, group.chains[0]);
-        return { zone: zoneWords, called: calledOut(composing, group), hand: plain === undefined || plain === group ? hand : apart(hand, handWords(composing, plain.chains[0])) };
+  return [...grouped(screwed, ({ region, opening }) => `${region} ${opening}`).values()].map(
+    (holes): Band => {
+      const pairings = holes[0].zones.flatMap(({ zone, kind }) => {
+        const chains = composing.derived.chains.filter(
+          (chain) => chain.zone === zone && chain.system === plate.system && !isLag(chain),
+        );
+        const zoneWords = partWords(kind, holes[0].kind);
+        const groups = chainGroups(composing, chains);
+        return groups.map((group) => {
+          const plain = groups.find(({ screw, phrase }) => screw === group.screw && phrase === "");
+          const hand = handWords(composing, group.chains[0]);
+          return {
+            zone: zoneWords,
+            called: calledOut(composing, group),
+            hand:
+              plain === undefined || plain === group
+                ? hand
+                : apart(hand, handWords(composing, plain.chains[0])),
+          };
+        });
       });
-    });
-    return { region: capital(holes[0].region), holes: labelSpan(holes.map(({ label }) => label)), pairings };
-  });
+      return {
+        region: capital(holes[0].region),
+        holes: labelSpan(holes.map(({ label }) => label)),
+        pairings,
+      };
+    },
+  );
 }
 
 function takesWords({ catalogue }: Composing, { zones }: LaidHole): string {
   const screws = zones.flatMap(({ zone }) => {
     const facts = known(catalogue.zones, zone);
-    return "permits" in facts ? facts.permits.map((id) => known(catalogue.screws, id).called.replace(/^Screw /, "")) : [];
+    return "permits" in facts
+      ? facts.permits.map((id) => known(catalogue.screws, id).called.replace(/^Screw /, ""))
+      : [];
   });
   return screws.length > 0 ? screws.join(", ") : "none";
 }
 
 /** Every hole by its label; holes that take the same share a line. */
 function tableOf(composing: Composing, { holes }: LaidPlate): PlateMapView["table"] {
-  const lines = holes.map((hole) => ({ label: hole.label, kind: kindWords(hole), takes: takesWords(composing, hole) }));
+  const lines = holes.map((hole) => ({
+    label: hole.label,
+    kind: kindWords(hole),
+    takes: takesWords(composing, hole),
+  }));
   return [...grouped(lines, ({ kind, takes }) => `${kind} ${takes}`).values()].map((same) => ({
     ...same[0],
     label: labelSpan(same.map(({ label }) => label)),
@@ -61,7 +82,11 @@ function kindWords({ kind, threadedEnd }: LaidHole): string {
   return threadedEnd === undefined ? openingWords[kind] : `combined, threaded part ${threadedEnd}`;
 }
 
-function legendOf({ pictures }: Composing, id: string, { holes }: LaidPlate): PlateMapView["legend"] {
+function legendOf(
+  { pictures }: Composing,
+  id: string,
+  { holes }: LaidPlate,
+): PlateMapView["legend"] {
   return [...new Set(holes.map(({ kind }) => kind))].map((kind) => ({
     symbol: pictures.hole(`${id}-legend-${kind}`, kind),
     words: openingWords[kind],
@@ -69,33 +94,76 @@ function legendOf({ pictures }: Composing, id: string, { holes }: LaidPlate): Pl
 }
 
 /** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
-function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: { width: number; height: number }): number {
+function mapHeight(
+  bands: readonly Band[],
+  boxLines: number,
+  table: number,
+  page: { width: number; height: number },
+): number {
   const { body } = typeFloors("plate-map");
-  const lines = bands.reduce((sum, band) => sum + band.pairings.reduce((more, { zone, called, hand }) => more + linesOf(zone + called + hand, page.width - 53, body), 0), 0);
-  const taken = 36 + lines * body * 1.16 + bands.length * 1.4 + Math.max(boxLines * body * 1.2 + 3, (1 + table) * 3.8);
+  const lines = bands.reduce(
+    (sum, band) =>
+      sum +
+      band.pairings.reduce(
+        (more, { zone, called, hand }) =>
+          more + linesOf(zone + called + hand, page.width - 53, body),
+        0,
+      ),
+    0,
+  );
+  const taken =
+    36 +
+    lines * body * 1.16 +
+    bands.length * 1.4 +
+    Math.max(boxLines * body * 1.2 + 3, (1 + table) * 3.8);
   return Math.max(28, page.height - 2 * edge - taken);
 }
 
 /** The map of one plate in one side and length: A5, the plate as large as the page allows, its pairings beneath. */
 export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly PlateMapView[] {
   const { catalogue, derived, pictures } = composing;
-  const id = `${plate.system}-plate-${plate.id}`.replace(`${plate.system}-plate-${plate.system}-`, `${plate.system}-plate-`);
+  const id = `${plate.system}-plate-${plate.id}`.replace(
+    `${plate.system}-plate-${plate.system}-`,
+    `${plate.system}-plate-`,
+  );
   const bands = bandsOf(composing, plate);
   const zones = new Set(plate.holes.flatMap((hole) => hole.zones.map(({ zone }) => zone)));
-  const traps = screwTrapLines(composing, derived.screwTraps.filter((trap) => zones.has(trap.zone)));
+  const traps = screwTrapLines(
+    composing,
+    derived.screwTraps.filter((trap) => zones.has(trap.zone)),
+  );
   const table = tableOf(composing, plate);
   const facts = {
-    id, system: plate.system, title: plateTitle(plate), origin: known(catalogue.plates, plate.plate).file,
-    lead: "Say the side aloud before the plate is opened. Say which part of the hole.", cautions: [], formats: small, trueSize: false,
+    id,
+    system: plate.system,
+    title: plateTitle(plate),
+    origin: known(catalogue.plates, plate.plate).file,
+    lead: "Say the side aloud before the plate is opened. Say which part of the hole.",
+    cautions: [],
+    formats: small,
+    trueSize: false,
   };
   return frames(composing, facts).map((frame) => {
     const width = frame.format.width - 2 * edge;
     const boxLines = Math.max(4, Math.floor(((1 + table.length) * 2.9) / 4.1));
-    const map = pictures.plateMap(`${id}-map`, plate, { width, height: mapHeight(bands, boxLines, table.length, frame.format) });
+    const map = pictures.plateMap(`${id}-map`, plate, {
+      width,
+      height: mapHeight(bands, boxLines, table.length, frame.format),
+    });
     return fingerprinted<PlateMapView>({
-      ...frame, kind: "plate-map", sideWords: sideWords(plate.side), map, scaleWords: `${capital(map.scaleWords ?? "not to scale")}.`,
-      orientation: orientationLines(catalogue, plate), legend: legendOf(composing, id, plate), bands,
-      traps: warningBox("Goes in, and is wrong.", traps, { lines: boxLines, width: width - 126, size: typeFloors("plate-map").body }),
+      ...frame,
+      kind: "plate-map",
+      sideWords: sideWords(plate.side),
+      map,
+      scaleWords: `${capital(map.scaleWords ?? "not to scale")}.`,
+      orientation: orientationLines(catalogue, plate),
+      legend: legendOf(composing, id, plate),
+      bands,
+      traps: warningBox("Goes in, and is wrong.", traps, {
+        lines: boxLines,
+        width: width - 126,
+        size: typeFloors("plate-map").body,
+      }),
       table,
     });
   });

@@ -11,44 +11,91 @@ import { handWords } from "./hand-words.ts";
 import { drawnPlate } from "./plate-facts.ts";
 import { stepParts } from "./step-parts.ts";
 import { frameSize, stepView } from "./step-view.ts";
+import { unparted } from "./unparted.ts";
 
 function chainOf({ derived }: Composing, step: ProcedureStep): Chain | undefined {
   const { fills } = step;
-  return fills && derived.chains.find(({ zone, screw, recipe }) => zone === fills.zone && screw === fills.screw && recipe === fills.recipe);
+  return (
+    fills &&
+    derived.chains.find(
+      ({ zone, screw, recipe }) =>
+        zone === fills.zone && screw === fills.screw && recipe === fills.recipe,
+    )
+  );
 }
 
-function partsOf(composing: Composing, procedure: string, step: ProcedureStep, chain: Chain | undefined): StepParts {
+function partsOf(
+  composing: Composing,
+  procedure: string,
+  step: ProcedureStep,
+  chain: Chain | undefined,
+): StepParts {
   const { catalogue } = composing;
   const { families } = known(catalogue.procedures, procedure);
-  const plate = [...catalogue.plates.keys()].map((id) => drawnPlate(catalogue, id)).find(({ family }) => families.includes(family));
-  const own = plate === undefined ? {} : { plateThickness: plate.thickness.shaft, ...(plate.hooks ? { hooks: plate.hooks } : {}) };
+  const plate = [...catalogue.plates.keys()]
+    .map((id) => drawnPlate(catalogue, id))
+    .find(({ family }) => families.includes(family));
+  const own =
+    plate === undefined
+      ? {}
+      : { plateThickness: plate.thickness.shaft, ...(plate.hooks ? { hooks: plate.hooks } : {}) };
   return chain === undefined ? own : { ...stepParts(composing, chain, step.verb), ...own };
 }
 
 /** The most locking screws that a plate of the procedure's families takes: one for each hole with a threaded part. */
 function lockable({ catalogue, derived }: Composing, families: readonly string[]): number {
-  const plates = derived.plates.filter(({ plate }) => families.includes(drawnPlate(catalogue, plate).family));
-  return Math.max(0, ...plates.map(({ holes }) => holes.filter(({ zones }) => zones.some(({ kind }) => kind === "threaded")).length));
+  const plates = derived.plates.filter(({ plate }) =>
+    families.includes(drawnPlate(catalogue, plate).family),
+  );
+  return Math.max(
+    0,
+    ...plates.map(
+      ({ holes }) =>
+        holes.filter(({ zones }) => zones.some(({ kind }) => kind === "threaded")).length,
+    ),
+  );
 }
 
 /** The step card of one procedure: a whole plate's order of work. */
 export function procedureSheets(composing: Composing, procedure: string): readonly StepView[] {
   const { catalogue, pictures } = composing;
   const facts = known(catalogue.procedures, procedure);
-  const id = procedure.startsWith(`${facts.system}-`) ? procedure : `${facts.system}-procedure-${procedure}`;
+  const id = procedure.startsWith(`${facts.system}-`)
+    ? procedure
+    : `${facts.system}-procedure-${procedure}`;
   const most = lockable(composing, facts.families);
   const steps = facts.steps.map((step, index) => {
     const chain = chainOf(composing, step);
-    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, partsOf(composing, procedure, step, chain), catalogue.interfaces, frameSize(facts.steps.length));
-    const inHand = chain === undefined ? "" : `${known(catalogue.screws, chain.screw).called}: ${handWords(composing, chain)}`;
+    const frame = pictures.step(
+      `${id}-s${index + 1}`,
+      step.verb,
+      partsOf(composing, procedure, step, chain),
+      catalogue.interfaces,
+      frameSize(facts.steps.length),
+    );
+    const inHand =
+      chain === undefined
+        ? ""
+        : unparted(`${known(catalogue.screws, chain.screw).called}: ${handWords(composing, chain)}`);
     const view = stepView(composing, step, index, { frame, inHand });
-    return step.tally === "locking-screws" ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) } : view;
+    return step.tally === "locking-screws"
+      ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) }
+      : view;
   });
   const atSteps = new Set(facts.steps.flatMap(({ cautions }) => cautions));
   const about = {
-    id, system: facts.system, title: facts.name, lead: "The order of work for the whole plate. The surgeon may change it.",
-    cautions: [...facts.cautions, ...facts.required_cautions].filter((caution) => !atSteps.has(caution)),
-    origin: facts.file, formats: portrait, trueSize: false,
+    id,
+    system: facts.system,
+    title: facts.name,
+    lead: "The surgeon may change this order.",
+    cautions: [...facts.cautions, ...facts.required_cautions].filter(
+      (caution) => !atSteps.has(caution),
+    ),
+    origin: facts.file,
+    formats: portrait,
+    trueSize: false,
   };
-  return frames(composing, about).map((frame) => fingerprinted<StepView>({ ...frame, kind: "steps", subject: "Whole procedure", steps }));
+  return frames(composing, about).map((frame) =>
+    fingerprinted<StepView>({ ...frame, kind: "steps", subject: "Order of work", steps }),
+  );
 }

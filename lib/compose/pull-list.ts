@@ -13,31 +13,62 @@ type Place = { readonly place: string; readonly status: Line["status"] };
 /** The place of a part that no tray of the site holds. */
 export const inNoTray = "in no tray of this site";
 
-function placesOf({ catalogue }: Composing, site: Site, part: string, holes?: number): readonly Place[] {
+function placesOf(
+  { catalogue }: Composing,
+  site: Site,
+  part: string,
+  holes?: number,
+): readonly Place[] {
   return site.trays.flatMap((instance) => {
     const tray = known(catalogue.trays, instance.tray);
-    const slot = tray.slots.find((one) => slotFacts(catalogue, one).id === part && (holes === undefined || one.holds !== "plate" || one.holes === holes));
+    const slot = tray.slots.find(
+      (one) =>
+        slotFacts(catalogue, one).id === part &&
+        (holes === undefined || one.holds !== "plate" || one.holes === holes),
+    );
     if (slot === undefined) return [];
-    const status = instance.absent.includes(part) ? "missing" : instance.not_checked.includes(part) ? "not checked" : "in tray";
+    const status = instance.absent.includes(part)
+      ? "missing"
+      : instance.not_checked.includes(part)
+        ? "not checked"
+        : "in tray";
     return [{ place: `${tray.name}, slot ${slot.slot}`, status }] as const;
   });
 }
 
 function lineOf(what: string, places: readonly Place[]): Line {
-  const best = places.find(({ status }) => status === "in tray") ?? places.find(({ status }) => status === "not checked") ?? places[0];
+  const best =
+    places.find(({ status }) => status === "in tray") ??
+    places.find(({ status }) => status === "not checked") ??
+    places[0];
   return { what, place: best?.place ?? inNoTray, status: best?.status ?? "missing" };
 }
 
 /** What a case needs, each part once, with its place and state in the trays as they stand at the site. */
-export function pullList(composing: Composing, facts: Defined<Case>, chains: readonly Chain[]): readonly Line[] {
+export function pullList(
+  composing: Composing,
+  facts: Defined<Case>,
+  chains: readonly Chain[],
+): readonly Line[] {
   const { catalogue } = composing;
   const site = known(catalogue.sites, facts.site);
-  const instruments = [...new Set(chains.flatMap(({ links }) => links.flatMap(({ instrument }) => instrument ?? [])))];
-  const needed = new Set(chains.flatMap(({ links }) => links.flatMap(({ instrument, required }) => (required && instrument ? instrument : []))));
+  const instruments = [
+    ...new Set(chains.flatMap(({ links }) => links.flatMap(({ instrument }) => instrument ?? []))),
+  ];
+  const needed = new Set(
+    chains.flatMap(({ links }) =>
+      links.flatMap(({ instrument, required }) => (required && instrument ? instrument : [])),
+    ),
+  );
   const screws = [...new Set(facts.plan.map(({ screw }) => screw))];
   return [
-    lineOf(`${known(catalogue.plates, facts.plate).name}, ${facts.holes} holes`, placesOf(composing, site, facts.plate, facts.holes)),
-    ...screws.map((id) => lineOf(known(catalogue.screws, id).called, placesOf(composing, site, id))),
+    lineOf(
+      `${known(catalogue.plates, facts.plate).name}, ${facts.holes} holes`,
+      placesOf(composing, site, facts.plate, facts.holes),
+    ),
+    ...screws.map((id) =>
+      lineOf(known(catalogue.screws, id).called, placesOf(composing, site, id)),
+    ),
     ...instruments.map((id) => {
       const name = spoken(known(catalogue.instruments, id));
       return lineOf(needed.has(id) ? name : `${name}, if asked`, placesOf(composing, site, id));

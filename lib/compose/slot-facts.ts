@@ -8,26 +8,52 @@ import { spoken } from "./spoken.ts";
 type Rack = Extract<Slot, { holds: "rack" }>;
 
 /** Every length of a rack in order, micrometres, with its pieces. */
-export function rackLengths(screw: Screw, rack: Rack): readonly { readonly length: number; readonly pieces: number }[] {
-  const lengths = screw.lengths.flatMap(({ from, to, step }) => Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, index) => from + index * step));
+export function rackLengths(
+  screw: Screw,
+  rack: Rack,
+): readonly { readonly length: number; readonly pieces: number }[] {
+  const lengths = screw.lengths.flatMap(({ from, to, step }) =>
+    Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, index) => from + index * step),
+  );
   return [...new Set(lengths)]
     .sort((a, b) => a - b)
-    .map((length) => ({ length, pieces: rack.except.find((one) => one.length === length)?.quantity ?? rack.quantity }));
+    .map((length) => ({
+      length,
+      pieces: rack.except.find((one) => one.length === length)?.quantity ?? rack.quantity,
+    }));
 }
 
 /** What lies in a slot, its etched mark and its pieces, in words. */
-export function slotFacts(catalogue: Catalogue, slot: Slot): { readonly id: string; readonly what: string; readonly mark: string; readonly pieces: number } {
+export function slotFacts(
+  catalogue: Catalogue,
+  slot: Slot,
+): { readonly id: string; readonly what: string; readonly mark: string; readonly pieces: number } {
   if (slot.holds === "instrument") {
     const instrument = known(catalogue.instruments, slot.instrument);
-    return { id: slot.instrument, what: spoken(instrument), mark: instrument.mark, pieces: slot.quantity };
+    return {
+      id: slot.instrument,
+      what: spoken(instrument),
+      mark: instrument.mark,
+      pieces: slot.quantity,
+    };
   }
   if (slot.holds === "plate") {
     const plate = known(catalogue.plates, slot.plate);
-    return { id: slot.plate, what: `${plate.name}, ${slot.holes} holes`, mark: plate.mark, pieces: slot.quantity };
+    return {
+      id: slot.plate,
+      what: `${plate.name}, ${slot.holes} holes`,
+      mark: plate.mark,
+      pieces: slot.quantity,
+    };
   }
   const screw: Defined<Screw> = known(catalogue.screws, slot.screw);
   const lengths = rackLengths(screw, slot);
   const [first, last] = [lengths[0], lengths.at(-1)];
   const span = first && last ? ` ${wholeMm(first.length)}–${wholeMm(last.length)}` : "";
-  return { id: slot.screw, what: `${screw.called}${span}`, mark: screw.mark, pieces: lengths.reduce((sum, { pieces }) => sum + pieces, 0) };
+  return {
+    id: slot.screw,
+    what: `${screw.called}${span}`,
+    mark: screw.mark,
+    pieces: lengths.reduce((sum, { pieces }) => sum + pieces, 0),
+  };
 }

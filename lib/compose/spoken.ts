@@ -15,7 +15,10 @@ const nouns: Partial<Record<InstrumentKind, string>> = {
 };
 
 /** An instrument as a noun and what is read beside it: the mark, or the torque of a limiter. */
-export function nounAndNumber(instrument: Instrument): { readonly noun: string; readonly number: string } {
+export function nounAndNumber(instrument: Instrument): {
+  readonly noun: string;
+  readonly number: string;
+} {
   const noun = nouns[instrument.kind];
   if (noun === undefined) return { noun: instrument.name, number: "" };
   if (instrument.kind === "torque-limiter") return { noun, number: `${nm(instrument.torque)} N·m` };
@@ -25,7 +28,9 @@ export function nounAndNumber(instrument: Instrument): { readonly noun: string; 
 /** An instrument as it is asked for aloud ("drill 2.7", "gliding drill 3.5", "limiter 1.6 N·m"). */
 export function spoken(instrument: Instrument): string {
   const { noun, number } = nounAndNumber(instrument);
-  const gliding = (instrument.kind === "drill" || instrument.kind === "plain-guide") && instrument.use === "gliding";
+  const gliding =
+    (instrument.kind === "drill" || instrument.kind === "plain-guide") &&
+    instrument.use === "gliding";
   return `${gliding ? "gliding " : ""}${noun} ${number}`.trimEnd();
 }
 
@@ -34,7 +39,8 @@ export function tellTale(instrument: Instrument, end?: string): string {
   if (instrument.kind === "drill" && instrument.bands !== undefined && instrument.bands > 0) {
     return instrument.bands === 1 ? "1 ring" : `${instrument.bands} rings`;
   }
-  if (instrument.kind === "plain-guide" && end !== undefined && instrument.ends.length > 1) return `${end} end`;
+  if (instrument.kind === "plain-guide" && end !== undefined && instrument.ends.length > 1)
+    return `${end} end`;
   return "";
 }
 

@@ -34,11 +34,15 @@ function answer({ catalogue }: Composing, chain: Chain, query: Query): readonly 
 export function inHandOf(composing: Composing, chain: Chain, step: RecipeStep): string {
   const asked = [...(step.uses ? [step.uses] : []), ...step.also];
   const tools = asked.flatMap((query) => answer(composing, chain, query));
-  const screw = step.verb === "drive-screw" ? [known(composing.catalogue.screws, chain.screw).called] : [];
+  const screw =
+    step.verb === "drive-screw" ? [known(composing.catalogue.screws, chain.screw).called] : [];
   return [...screw, ...tools].join(" + ");
 }
 
-const deciders = { surgeon: "the surgeon", "instructions-or-protocol": "instructions for use or local protocol" } as const;
+const deciders = {
+  surgeon: "the surgeon",
+  "instructions-or-protocol": "instructions for use or local protocol",
+} as const;
 
 /** A step as printed; `frame` is its drawing and `inHand` what is handed over. */
 export function stepView(
@@ -53,7 +57,10 @@ export function stepView(
     say: step.say,
     ...drawn,
     decides: step.decides === undefined ? "" : "Surgeon decides",
-    skip: step.skip === undefined ? "" : `May be left out: ${step.skip.when.replace(/\.$/, "")} (${deciders[step.skip.by]}).`,
+    skip:
+      step.skip === undefined
+        ? ""
+        : `May be left out: ${step.skip.when.replace(/\.$/, "")} (${deciders[step.skip.by]}).`,
     cautions: cautionViews(composing, step.cautions),
     tally: step.tally === undefined ? [] : boxes[step.tally],
   };

@@ -1,43 +1,80 @@
 import { known } from "../model/catalogue.ts";
 import type { StepView } from "../model/sheet.ts";
-import { chainGroups, type ChainGroup } from "./chain-groups.ts";
+import { type ChainGroup, chainGroups } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { fingerprinted } from "./fingerprint.ts";
 import { portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
+import { capital, listed } from "./spoken.ts";
 import { stepParts } from "./step-parts.ts";
 import { frameSize, inHandOf, stepView } from "./step-view.ts";
-import { capital, listed } from "./spoken.ts";
 
-function sheets(composing: Composing, system: string, group: ChainGroup, id: string): readonly StepView[] {
+function sheets(
+  composing: Composing,
+  system: string,
+  group: ChainGroup,
+  id: string,
+): readonly StepView[] {
   const { catalogue, pictures } = composing;
   const [chain] = group.chains;
   const recipe = known(catalogue.recipes, chain.recipe);
   const { called } = known(catalogue.screws, chain.screw);
-  const nearOnly = recipe.steps.some(({ verb, near_cortex_only }) => verb === "drill-pilot" && near_cortex_only);
+  const nearOnly = recipe.steps.some(
+    ({ verb, near_cortex_only }) => verb === "drill-pilot" && near_cortex_only,
+  );
   const steps = recipe.steps.map((step, index) => {
-    const parts = { ...stepParts(composing, chain, step.verb), nearCortexOnly: nearOnly || step.near_cortex_only };
-    const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, catalogue.interfaces, frameSize(recipe.steps.length));
+    const parts = {
+      ...stepParts(composing, chain, step.verb),
+      nearCortexOnly: nearOnly || step.near_cortex_only,
+    };
+    const frame = pictures.step(
+      `${id}-s${index + 1}`,
+      step.verb,
+      parts,
+      catalogue.interfaces,
+      frameSize(recipe.steps.length),
+    );
     return stepView(composing, step, index, { frame, inHand: inHandOf(composing, chain, step) });
   });
   const atSteps = new Set(recipe.steps.flatMap(({ cautions }) => cautions));
-  const whole = [...recipe.cautions, ...recipe.required_cautions].filter((caution) => !atSteps.has(caution));
+  const whole = [...recipe.cautions, ...recipe.required_cautions].filter(
+    (caution) => !atSteps.has(caution),
+  );
   const holes = [...new Set(group.chains.map(({ zone }) => known(catalogue.zones, zone).name))];
   const facts = {
-    id, system, title: called, lead: `Goes in: ${listed(holes, "or")}.`, cautions: whole,
-    origin: recipe.file, formats: portrait, trueSize: false,
-    documents: [...new Set([...known(catalogue.systems, system).documents, recipe.source.document])],
+    id,
+    system,
+    title: called,
+    lead: `Goes in: ${listed(holes, "or")}.`,
+    cautions: whole,
+    origin: recipe.file,
+    formats: portrait,
+    trueSize: false,
+    documents: [
+      ...new Set([...known(catalogue.systems, system).documents, recipe.source.document]),
+    ],
   };
-  return frames(composing, facts).map((frame) => fingerprinted<StepView>({ ...frame, kind: "steps", subject: capital(recipe.name), steps }));
+  return frames(composing, facts).map((frame) =>
+    fingerprinted<StepView>({ ...frame, kind: "steps", subject: capital(recipe.name), steps }),
+  );
 }
 
 /** Step cards of one system: one for each technique and screw, holes with the same instruments merged. */
 export function techniqueSheets(composing: Composing, system: string): readonly StepView[] {
   const chains = composing.derived.chains.filter((chain) => chain.system === system);
-  return [...grouped(chains, ({ recipe, screw }) => `${recipe} ${screw}`).values()].flatMap((same) => {
-    const groups = chainGroups(composing, same);
-    const base = `${system}-steps-${same[0].recipe}-${same[0].screw}`;
-    return groups.flatMap((group) => sheets(composing, system, group, groups.length === 1 ? base : `${base}-${group.chains[0].zone}`));
-  });
+  return [...grouped(chains, ({ recipe, screw }) => `${recipe} ${screw}`).values()].flatMap(
+    (same) => {
+      const groups = chainGroups(composing, same);
+      const base = `${system}-steps-${same[0].recipe}-${same[0].screw}`;
+      return groups.flatMap((group) =>
+        sheets(
+          composing,
+          system,
+          group,
+          groups.length === 1 ? base : `${base}-${group.chains[0].zone}`,
+        ),
+      );
+    },
+  );
 }

@@ -21,14 +21,27 @@ function rank(composing: Composing, trap: ScrewTrap): number {
 }
 
 /** Screws that go through a hole they do not belong in, worst first: the neighbour part of one opening, then the same system. */
-export function screwTrapLines(composing: Composing, traps: readonly ScrewTrap[]): readonly string[] {
+export function screwTrapLines(
+  composing: Composing,
+  traps: readonly ScrewTrap[],
+): readonly string[] {
   const { catalogue } = composing;
   const byScrew = grouped(traps, (trap) => `${rank(composing, trap)} ${trap.head} ${trap.screw}`);
   const lines = [...byScrew.values()].map((group) => {
     const { screw, screwSystem, zoneSystem, head } = group[0];
-    const away = screwSystem === zoneSystem ? "" : ` (${catalogue.systems.get(screwSystem)?.name ?? screwSystem})`;
-    const zones = listed([...new Set(group.map(({ zone }) => known(catalogue.zones, zone).name))].sort());
-    return { rank: rank(composing, group[0]), name: `${known(catalogue.screws, screw).called}${away}`, zones, head };
+    const away =
+      screwSystem === zoneSystem
+        ? ""
+        : ` (${catalogue.systems.get(screwSystem)?.name ?? screwSystem})`;
+    const zones = listed(
+      [...new Set(group.map(({ zone }) => known(catalogue.zones, zone).name))].sort(),
+    );
+    return {
+      rank: rank(composing, group[0]),
+      name: `${known(catalogue.screws, screw).called}${away}`,
+      zones,
+      head,
+    };
   });
   return [...grouped(lines, (line) => `${line.rank} ${line.zones} ${line.head}`).entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
@@ -39,7 +52,10 @@ export function screwTrapLines(composing: Composing, traps: readonly ScrewTrap[]
 }
 
 /** Drills that pass a bore made for another drill, the closest first. */
-export function drillTrapLines({ catalogue }: Composing, traps: readonly DrillTrap[]): readonly string[] {
+export function drillTrapLines(
+  { catalogue }: Composing,
+  traps: readonly DrillTrap[],
+): readonly string[] {
   const name = (id: string): string => spoken(known(catalogue.instruments, id));
   return [...traps]
     .sort((a, b) => a.play - b.play || (a.drill + a.through < b.drill + b.through ? -1 : 1))

@@ -12,19 +12,36 @@ import { rackLengths, slotFacts } from "./slot-facts.ts";
 import { typeFloors } from "./type-sizes.ts";
 import { warningBox } from "./warning-box.ts";
 
-function mapSlot({ catalogue, derived }: Composing, slot: Slot, held: ReadonlySet<string>): TrayMapSlot {
+function mapSlot(
+  { catalogue, derived }: Composing,
+  slot: Slot,
+  held: ReadonlySet<string>,
+): TrayMapSlot {
   const { id, what, mark, pieces } = slotFacts(catalogue, slot);
-  const alike = derived.lookAlikes.find(({ a, b }) => (a === id && held.has(b)) || (b === id && held.has(a)));
-  const plate = slot.holds === "plate" ? derived.plates.find((laid) => laid.plate === slot.plate && laid.holesInRow === slot.holes) : undefined;
+  const alike = derived.lookAlikes.find(
+    ({ a, b }) => (a === id && held.has(b)) || (b === id && held.has(a)),
+  );
+  const plate =
+    slot.holds === "plate"
+      ? derived.plates.find((laid) => laid.plate === slot.plate && laid.holesInRow === slot.holes)
+      : undefined;
   const screw = slot.holds === "rack" ? known(catalogue.screws, slot.screw) : undefined;
   return {
     slot: slot.slot,
     words: what,
     mark,
     quantity: `× ${pieces}`,
-    ...(slot.holds === "instrument" ? { instrument: known(catalogue.instruments, slot.instrument) } : {}),
+    ...(slot.holds === "instrument"
+      ? { instrument: known(catalogue.instruments, slot.instrument) }
+      : {}),
     ...(screw && slot.holds === "rack"
-      ? { screw, rack: rackLengths(screw, slot).map(({ length, pieces: each }) => ({ length: wholeMm(length), quantity: String(each) })) }
+      ? {
+          screw,
+          rack: rackLengths(screw, slot).map(({ length, pieces: each }) => ({
+            length: wholeMm(length),
+            quantity: String(each),
+          })),
+        }
       : {}),
     ...(plate ? { plate } : {}),
     ...(alike ? { looksLike: (alike.b === id ? alike.tellOfB : undefined) ?? alike.tell } : {}),
@@ -42,26 +59,57 @@ const boxLine = 6.6;
 export function traySheets(composing: Composing, tray: string): readonly TrayView[] {
   const { catalogue, derived, pictures } = composing;
   const facts = known(catalogue.trays, tray);
-  const id = tray.startsWith(`${facts.system}-`) ? `${facts.system}-tray-${tray.slice(facts.system.length + 1)}` : `${facts.system}-tray-${tray}`;
+  const id = tray.startsWith(`${facts.system}-`)
+    ? `${facts.system}-tray-${tray.slice(facts.system.length + 1)}`
+    : `${facts.system}-tray-${tray}`;
   const contents = facts.slots.map((slot) => ({ slot, ...slotFacts(catalogue, slot) }));
   const held = new Set(contents.map((one) => one.id));
   const slots = facts.slots.map((slot) => mapSlot(composing, slot, held));
   const about = {
-    id, system: facts.system, title: facts.name, lead: "Every slot as it lies in the tray. Check the number on the metal.", cautions: [],
-    origin: facts.file, formats: landscape, trueSize: false, documents: [facts.source.document],
+    id,
+    system: facts.system,
+    title: facts.name,
+    lead: "Every slot as it lies in the tray. Check the number on the metal.",
+    cautions: [],
+    origin: facts.file,
+    formats: landscape,
+    trueSize: false,
+    documents: [facts.source.document],
   };
   return frames(composing, about).map((frame) => {
-    const size = { width: frame.format.width - 2 * edge - listWidth, height: frame.format.height - 2 * edge - around };
+    const size = {
+      width: frame.format.width - 2 * edge - listWidth,
+      height: frame.format.height - 2 * edge - around,
+    };
     const map = pictures.trayMap(`${id}-map`, facts, slots, catalogue.interfaces, size);
-    const left = frame.format.height - outside - Math.max(map.height, facts.slots.length * listLine);
-    const room = { lines: Math.max(2, Math.floor(left / boxLine)), width: frame.format.width - 2 * edge - 8, size: typeFloors("tray").body };
+    const left =
+      frame.format.height - outside - Math.max(map.height, facts.slots.length * listLine);
+    const room = {
+      lines: Math.max(2, Math.floor(left / boxLine)),
+      width: frame.format.width - 2 * edge - 8,
+      size: typeFloors("tray").body,
+    };
     return fingerprinted<TrayView>({
-      ...frame, kind: "tray", identity: { ...frame.identity, trayRevision: `tray revision ${facts.revision}` },
+      ...frame,
+      kind: "tray",
+      identity: { ...frame.identity, trayRevision: `tray revision ${facts.revision}` },
       trayMark: `Marked ${facts.mark}`,
       map,
-      contents: contents.map(({ slot, what, mark, pieces }) => ({ slot: slot.slot, what, mark, quantity: String(pieces) })),
+      contents: contents.map(({ slot, what, mark, pieces }) => ({
+        slot: slot.slot,
+        what,
+        mark,
+        quantity: String(pieces),
+      })),
       total: `Total ${facts.total} pieces`,
-      lookAlikes: warningBox("Looks alike.", lookAlikeLines(composing, pairsWithin(derived.lookAlikes, (part) => held.has(part))), room),
+      lookAlikes: warningBox(
+        "Looks alike.",
+        lookAlikeLines(
+          composing,
+          pairsWithin(derived.lookAlikes, (part) => held.has(part)),
+        ),
+        room,
+      ),
     });
   });
 }

@@ -23,7 +23,15 @@ export function floorSize(arc: number, distance: number): number {
 }
 
 /** The floors of the three roles of type on one kind of sheet, millimetres of font size: called-out words 20′, body 16′, notes 16′ in the hand. */
-export function typeFloors(kind: SheetKind): { readonly called: number; readonly body: number; readonly note: number } {
+export function typeFloors(kind: SheetKind): {
+  readonly called: number;
+  readonly body: number;
+  readonly note: number;
+} {
   const distance = readingDistance[kind];
-  return { called: floorSize(20, distance), body: floorSize(16, distance), note: floorSize(16, handDistance) };
+  return {
+    called: floorSize(20, distance),
+    body: floorSize(16, distance),
+    note: floorSize(16, handDistance),
+  };
 }

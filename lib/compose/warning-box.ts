@@ -14,7 +14,8 @@ export function warningBox(
   ranked: readonly string[],
   room: { readonly lines: number; readonly width: number; readonly size: number },
 ): WarningBox {
-  const fits = (lines: readonly string[]): boolean => linesOf([title, ...lines].join(" "), room.width, room.size) <= room.lines;
+  const fits = (lines: readonly string[]): boolean =>
+    linesOf([title, ...lines].join(" "), room.width, room.size) <= room.lines;
   if (fits(ranked)) return { title, lines: ranked };
   const more = (shown: number): string => `${ranked.length - shown} more on the site.`;
   let shown = ranked.length - 1;

@@ -4,14 +4,22 @@ import type { Query, Recipe } from "../model/recipe.ts";
 /** The part in a chain that answers a query. */
 function roleOf(query: Query): Role {
   switch (query.kind) {
-    case "drill": return query.use === "pilot" ? "pilot-drill" : "gliding-drill";
-    case "plain-guide": return query.use === "pilot" ? "guide" : "gliding-guide";
-    case "threaded-sleeve": return "sleeve";
-    case "reduction-insert": return "insert";
-    case "depth-gauge": return "gauge";
-    case "driver-shaft": return "driver";
-    case "torque-limiter": return "limiter";
-    default: return query.kind;
+    case "drill":
+      return query.use === "pilot" ? "pilot-drill" : "gliding-drill";
+    case "plain-guide":
+      return query.use === "pilot" ? "guide" : "gliding-guide";
+    case "threaded-sleeve":
+      return "sleeve";
+    case "reduction-insert":
+      return "insert";
+    case "depth-gauge":
+      return "gauge";
+    case "driver-shaft":
+      return "driver";
+    case "torque-limiter":
+      return "limiter";
+    default:
+      return query.kind;
   }
 }
 

@@ -6,7 +6,11 @@ import type { Work } from "./links/ask.ts";
 
 /** True where a technique is one for this kind of hole and screw, and both have what it needs. */
 function suits({ zone, screw, recipe }: Work): boolean {
-  if (!recipe.zone_kinds.some((kind) => kind === zone.kind) || !recipe.screw_classes.includes(screw.class)) return false;
+  if (
+    !recipe.zone_kinds.some((kind) => kind === zone.kind) ||
+    !recipe.screw_classes.includes(screw.class)
+  )
+    return false;
   const has = { travel: "travel" in zone && zone.travel > 0, gliding: screw.gliding !== undefined };
   return recipe.needs.every((need) => has[need]);
 }
@@ -23,7 +27,10 @@ function works(catalogue: Catalogue): readonly Work[] {
 }
 
 /** The one chain of instruments for each screw, zone and technique, and a gap for each link that has no answer or more than one; in id order. */
-export function deriveChains(catalogue: Catalogue): { readonly chains: readonly Chain[]; readonly gaps: readonly ChainGap[] } {
+export function deriveChains(catalogue: Catalogue): {
+  readonly chains: readonly Chain[];
+  readonly gaps: readonly ChainGap[];
+} {
   const closed = works(catalogue).map(closeChain);
   return { chains: closed.map(({ chain }) => chain), gaps: closed.flatMap(({ gaps }) => gaps) };
 }

@@ -14,7 +14,9 @@ export function derive(catalogue: Catalogue): Derived {
   const { chains, gaps } = deriveChains(catalogue);
   const plates = inIdOrder(catalogue.plates).flatMap((plate) => {
     const sizes = drawnPlate(catalogue, plate).variants.map(({ holes }) => holes);
-    return [...new Set(sizes)].sort((a, b) => a - b).map((holes) => layPlate(plate, holes, catalogue));
+    return [...new Set(sizes)]
+      .sort((a, b) => a - b)
+      .map((holes) => layPlate(plate, holes, catalogue));
   });
   return {
     chains,

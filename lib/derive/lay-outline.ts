@@ -11,7 +11,9 @@ export function layOutline({ outline }: DrawnPlate, frame: PlateFrame): LaidPlat
     const left = before;
     before = node;
     const to = frame(node.from, node.at);
-    return node.curve ? { curve: [frame(left.from, node.curve[0]), frame(node.from, node.curve[1]), to] } : { line: to };
+    return node.curve
+      ? { curve: [frame(left.from, node.curve[0]), frame(node.from, node.curve[1]), to] }
+      : { line: to };
   });
   return { start: frame(first.from, first.at), segments };
 }

@@ -19,18 +19,27 @@ function answer(target: Um, rack: readonly Um[], tolerated: Um): ReadingAnswer {
 
 /** The one gauge that measures for a screw, whatever the hole and technique; undefined where there are several. */
 function gaugeOf(screw: string, chains: readonly Chain[]): string | undefined {
-  const gauges = chains.filter((chain) => chain.screw === screw).flatMap(({ links }) => links.find(({ role }) => role === "gauge")?.instrument ?? []);
+  const gauges = chains
+    .filter((chain) => chain.screw === screw)
+    .flatMap(({ links }) => links.find(({ role }) => role === "gauge")?.instrument ?? []);
   const [first, ...others] = new Set(gauges);
   return others.length === 0 ? first : undefined;
 }
 
-function policyOf({ systems }: Catalogue, system: string, isLocking: boolean): LengthPolicy | undefined {
+function policyOf(
+  { systems }: Catalogue,
+  system: string,
+  isLocking: boolean,
+): LengthPolicy | undefined {
   const policy = systems.get(system)?.length_policy;
   return isLocking ? policy?.locking : policy?.plain_head;
 }
 
 /** The reading-to-length table of each screw whose system states a policy for what its gauge reads; no policy, no table. Micrometres. */
-export function lengthTables(catalogue: Catalogue, chains: readonly Chain[]): ReadonlyMap<string, LengthTable> {
+export function lengthTables(
+  catalogue: Catalogue,
+  chains: readonly Chain[],
+): ReadonlyMap<string, LengthTable> {
   const tables = inIdOrder(catalogue.screws).flatMap((screw): LengthTable[] => {
     const policy = policyOf(catalogue, screw.system, screw.class === "locking");
     const id = gaugeOf(screw.id, chains);

@@ -6,11 +6,16 @@ import { plateLookAlikes } from "./alike/plate-look-alikes.ts";
 import { screwLookAlikes } from "./alike/screw-look-alikes.ts";
 
 /** Pairs within one system that are taken for one another, each once: drills first, then what guides and drives, then screws and plates. */
-export function lookAlikes(catalogue: Catalogue, plates: readonly LaidPlate[]): readonly LookAlike[] {
-  const all = [...catalogue.systems.keys()].sort().flatMap((system) => [
-    ...instrumentLookAlikes(catalogue, system),
-    ...screwLookAlikes(catalogue, system),
-    ...plateLookAlikes(catalogue, system, plates),
-  ]);
+export function lookAlikes(
+  catalogue: Catalogue,
+  plates: readonly LaidPlate[],
+): readonly LookAlike[] {
+  const all = [...catalogue.systems.keys()]
+    .sort()
+    .flatMap((system) => [
+      ...instrumentLookAlikes(catalogue, system),
+      ...screwLookAlikes(catalogue, system),
+      ...plateLookAlikes(catalogue, system, plates),
+    ]);
   return [...new Map(all.map((pair) => [`${pair.a} ${pair.b}`, pair])).values()];
 }

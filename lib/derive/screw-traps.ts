@@ -6,10 +6,18 @@ import { inIdOrder } from "./in-id-order.ts";
 export function screwTraps(catalogue: Catalogue): readonly ScrewTrap[] {
   return inIdOrder(catalogue.zones).flatMap((zone) =>
     inIdOrder(catalogue.screws)
-      .filter(({ id, major }) => major <= zone.through && !("permits" in zone && zone.permits.includes(id)))
-      .map((screw): ScrewTrap => ({
-        zone: zone.id, zoneSystem: zone.system, screw: screw.id, screwSystem: screw.system,
-        head: screw.head.diameter > zone.through ? "lodges" : "falls-through",
-      })),
+      .filter(
+        ({ id, major }) =>
+          major <= zone.through && !("permits" in zone && zone.permits.includes(id)),
+      )
+      .map(
+        (screw): ScrewTrap => ({
+          zone: zone.id,
+          zoneSystem: zone.system,
+          screw: screw.id,
+          screwSystem: screw.system,
+          head: screw.head.diameter > zone.through ? "lodges" : "falls-through",
+        }),
+      ),
   );
 }

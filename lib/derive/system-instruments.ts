@@ -4,6 +4,11 @@ import type { Instrument } from "../model/instrument.ts";
 import { inIdOrder } from "./in-id-order.ts";
 
 /** The instruments a system works with, its own and the general ones, in id order. */
-export function systemInstruments({ instruments }: Catalogue, system: string): readonly Defined<Instrument>[] {
-  return inIdOrder(instruments).filter((instrument) => instrument.system === system || instrument.system === "general");
+export function systemInstruments(
+  { instruments }: Catalogue,
+  system: string,
+): readonly Defined<Instrument>[] {
+  return inIdOrder(instruments).filter(
+    (instrument) => instrument.system === system || instrument.system === "general",
+  );
 }

@@ -1,9 +1,17 @@
-import { registerWindow, SVG, type Container, type Element, type Pattern } from "@svgdotjs/svg.js";
+import { type Container, type Element, type Pattern, registerWindow, SVG } from "@svgdotjs/svg.js";
 import { createSVGWindow } from "svgdom";
 import type { Figure } from "../model/figure.ts";
 import {
-  dashes, family, paints, strokes, typeSizes,
-  type Dash, type Paint, type Stroke, type TypeSize, type Weight,
+  type Dash,
+  dashes,
+  family,
+  type Paint,
+  paints,
+  type Stroke,
+  strokes,
+  type TypeSize,
+  typeSizes,
+  type Weight,
 } from "./tokens.ts";
 
 /** A place on the figure in millimetres, x to the right and y down. */
@@ -61,7 +69,7 @@ export type Pen = {
 const window = createSVGWindow() as unknown as Window;
 
 /** A number as it is drawn: rounded to 0.001; throws when it is not finite. */
-export function rounded(value: number): number {
+function rounded(value: number): number {
   if (!Number.isFinite(value)) throw new Error(`A drawing holds the number ${value}`);
   return Math.round(value * 1000) / 1000 || 0;
 }
@@ -77,7 +85,10 @@ function pathText(pieces: readonly PathPiece[], [sx, sy]: Spot): string {
         return `A${r} ${r} 0 ${large} ${sweep} ${rounded(x * sx)} ${rounded(y * sy)}`;
       }
       const [letter, ...numbers] = piece;
-      return letter + numbers.map((value, index) => rounded(value * (index % 2 === 0 ? sx : sy))).join(" ");
+      return (
+        letter +
+        numbers.map((value, index) => rounded(value * (index % 2 === 0 ? sx : sy))).join(" ")
+      );
     })
     .join("");
 }
@@ -87,7 +98,8 @@ function paint(element: Element, look: Look = {}): void {
   element.attr("fill", typeof fill === "string" ? paints[fill] : `url(#${fill.pattern})`);
   if (stroke !== "none") {
     element.attr({ stroke: paints[colour], "stroke-width": strokes[stroke] });
-    if (dash !== undefined) element.attr({ "stroke-linecap": "butt", "stroke-dasharray": dashes[dash].join(" ") });
+    if (dash !== undefined)
+      element.attr({ "stroke-linecap": "butt", "stroke-dasharray": dashes[dash].join(" ") });
   }
   label(element, data);
 }
@@ -103,7 +115,8 @@ function penFor(figure: string, root: Container, target: Container, scale: Spot)
   const x = (value: number): number => rounded(value * sx);
   const y = (value: number): number => rounded(value * sy);
   const length = (value: number): number => rounded(value * Math.abs(sx));
-  const list = (points: readonly Spot[]): string => points.map((spot) => `${x(spot[0])},${y(spot[1])}`).join(" ");
+  const list = (points: readonly Spot[]): string =>
+    points.map((spot) => `${x(spot[0])},${y(spot[1])}`).join(" ");
   return {
     figure,
     group(name, { at, turn, scale: by = 1, title, data }, draw) {
@@ -121,30 +134,47 @@ function penFor(figure: string, root: Container, target: Container, scale: Spot)
     line(from, to, look) {
       paint(target.line(x(from[0]), y(from[1]), x(to[0]), y(to[1])), look);
     },
-    polyline: (points, look) => paint(target.element("polyline").attr("points", list(points)), look),
+    polyline: (points, look) =>
+      paint(target.element("polyline").attr("points", list(points)), look),
     polygon: (points, look) => paint(target.element("polygon").attr("points", list(points)), look),
     circle(centre, radius, look) {
-      paint(target.element("circle").attr({ cx: x(centre[0]), cy: y(centre[1]), r: length(radius) }), look);
+      paint(
+        target.element("circle").attr({ cx: x(centre[0]), cy: y(centre[1]), r: length(radius) }),
+        look,
+      );
     },
     box(corner, width, height, look, corners = 0) {
       const left = Math.min(corner[0] * sx, (corner[0] + width) * sx);
       const top = Math.min(corner[1] * sy, (corner[1] + height) * sy);
       const box = target.element("rect");
-      box.attr({ x: rounded(left), y: rounded(top), width: length(width), height: rounded(height * Math.abs(sy)) });
+      box.attr({
+        x: rounded(left),
+        y: rounded(top),
+        width: length(width),
+        height: rounded(height * Math.abs(sy)),
+      });
       if (corners > 0) box.attr("rx", length(corners));
       paint(box, look);
     },
     path: (pieces, look) => paint(target.element("path").attr("d", pathText(pieces, scale)), look),
     words(at, text, { size = "body", weight = 400, anchor = "start", colour = "ink", data } = {}) {
       const words = target.plain(text).attr({ x: x(at[0]), y: y(at[1]), fill: paints[colour] });
-      words.attr({ "font-size": rounded(typeof size === "number" ? size : typeSizes[size]), "font-weight": weight });
+      words.attr({
+        "font-size": rounded(typeof size === "number" ? size : typeSizes[size]),
+        "font-weight": weight,
+      });
       if (anchor !== "start") words.attr("text-anchor", anchor);
       label(words, data);
     },
     filling(name, width, height, draw) {
       const id = `${figure}-${name}`;
       const pattern = root.element("pattern") as unknown as Pattern;
-      pattern.attr({ id, width: rounded(width), height: rounded(height), patternUnits: "userSpaceOnUse" });
+      pattern.attr({
+        id,
+        width: rounded(width),
+        height: rounded(height),
+        patternUnits: "userSpaceOnUse",
+      });
       draw(penFor(figure, root, pattern, [1, 1]));
       return { pattern: id };
     },
@@ -154,7 +184,12 @@ function penFor(figure: string, root: Container, target: Container, scale: Spot)
 /** Draws one figure on a fresh root sized in mm, with its title, description and ids that start with `id`. Synchronous: svg.js keeps one window. */
 export function drawFigure(
   id: string,
-  about: { readonly title: string; readonly description: string; readonly width: number; readonly height: number },
+  about: {
+    readonly title: string;
+    readonly description: string;
+    readonly width: number;
+    readonly height: number;
+  },
   draw: (pen: Pen) => void,
 ): Figure {
   registerWindow(window, window.document);

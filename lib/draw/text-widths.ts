@@ -10,7 +10,9 @@ const widths = new Map<string, number>();
 
 function font(subset: "latin" | "latin-ext", weight: Weight): Font {
   const name = `atkinson-hyperlegible-next-${subset}-${weight}-normal.woff2`;
-  const found = fonts.get(name) ?? create(readFileSync(resolve(`@fontsource/atkinson-hyperlegible-next/files/${name}`)));
+  const found =
+    fonts.get(name) ??
+    create(readFileSync(resolve(`@fontsource/atkinson-hyperlegible-next/files/${name}`)));
   fonts.set(name, found);
   return found;
 }
@@ -21,7 +23,9 @@ function fontOf(letter: string, weight: Weight): Font {
   if (latin.hasGlyphForCodePoint(point)) return latin;
   const extended = font("latin-ext", weight);
   if (extended.hasGlyphForCodePoint(point)) return extended;
-  throw new Error(`The typeface lacks the character "${letter}" (U+${point.toString(16).toUpperCase().padStart(4, "0")})`);
+  throw new Error(
+    `The typeface lacks the character "${letter}" (U+${point.toString(16).toUpperCase().padStart(4, "0")})`,
+  );
 }
 
 /** Width of one line of words in millimetres at `size` mm of font size, with 2 % to spare; throws on a character that the typeface lacks. */
@@ -40,5 +44,8 @@ function measure(text: string, weight: Weight): number {
     if (last?.font === face) last.text += letter;
     else runs.push({ font: face, text: letter });
   }
-  return runs.reduce((sum, run) => sum + run.font.layout(run.text).advanceWidth / run.font.unitsPerEm, 0);
+  return runs.reduce(
+    (sum, run) => sum + run.font.layout(run.text).advanceWidth / run.font.unitsPerEm,
+    0,
+  );
 }

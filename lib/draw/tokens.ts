@@ -22,7 +22,7 @@ export type TypeSize = keyof typeof typeSizes;
 
 /** The one family and its weights in figures. */
 export const family = "Atkinson Hyperlegible Next";
-export const weights = [400, 600, 700] as const;
+const weights = [400, 600, 700] as const;
 export type Weight = (typeof weights)[number];
 
 /** Height of capitals as a part of the font size. */

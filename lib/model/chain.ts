@@ -1,12 +1,26 @@
 import type { Query } from "./recipe.ts";
 
 /** Why one candidate of the asked kind fits or falls out; `because` holds every failed criterion with its numbers. */
-export type Verdict = { readonly instrument: string; readonly fits: boolean; readonly because: readonly string[] };
+export type Verdict = {
+  readonly instrument: string;
+  readonly fits: boolean;
+  readonly because: readonly string[];
+};
 
 /** The part an instrument plays in a chain, in hand-over order. */
 export type Role =
-  | "gliding-guide" | "gliding-drill" | "insert" | "guide" | "sleeve" | "pilot-drill" | "gauge"
-  | "countersink" | "tap" | "driver" | "limiter" | "handle";
+  | "gliding-guide"
+  | "gliding-drill"
+  | "insert"
+  | "guide"
+  | "sleeve"
+  | "pilot-drill"
+  | "gauge"
+  | "countersink"
+  | "tap"
+  | "driver"
+  | "limiter"
+  | "handle";
 
 /** One link of a chain: what was asked, what answered, and why every other candidate did not. */
 export type Link = {
@@ -66,7 +80,13 @@ export type DrillTrap = {
 /** What a rack answers to one gauge reading (micrometres). */
 export type ReadingAnswer =
   | { readonly kind: "next"; readonly length: number; readonly over: number }
-  | { readonly kind: "gap"; readonly shorter: number; readonly longer: number; readonly short: number; readonly long: number }
+  | {
+      readonly kind: "gap";
+      readonly shorter: number;
+      readonly longer: number;
+      readonly short: number;
+      readonly long: number;
+    }
   | { readonly kind: "below"; readonly shortest: number }
   | { readonly kind: "above"; readonly longest: number };
 
@@ -82,7 +102,16 @@ export type LengthTable = {
 export type LookAlike = {
   readonly a: string;
   readonly b: string;
-  readonly what: "drill" | "sleeve" | "guide" | "driver" | "limiter" | "plate" | "screw" | "tap" | "insert";
+  readonly what:
+    | "drill"
+    | "sleeve"
+    | "guide"
+    | "driver"
+    | "limiter"
+    | "plate"
+    | "screw"
+    | "tap"
+    | "insert";
   /** Told of a: "2 rings on the shank, not 3". */
   readonly tell: string;
   /** The same feature told of b: "3 rings on the shank, not 2". */

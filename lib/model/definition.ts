@@ -39,7 +39,11 @@ export type DefinitionKind = keyof typeof definitions;
 export type DefinitionOf<K extends DefinitionKind> = z.output<(typeof definitions)[K]["schema"]>;
 
 /** A definition with its identity: id from the file's name, system from its folder ("general" for none). */
-export type Defined<T> = T & { readonly id: string; readonly system: string; readonly file: string };
+export type Defined<T> = T & {
+  readonly id: string;
+  readonly system: string;
+  readonly file: string;
+};
 
 /** Every definition that validated, by kind and id in code-unit order; `refused` holds "kind/id" of those that exist but were refused. */
 export type Definitions = {

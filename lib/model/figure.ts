@@ -61,9 +61,20 @@ export type Pictures = {
   /** The hole symbol used on maps, rows and legends alike. `use` blackens nothing: it points at one part of a combined opening. */
   hole(id: string, kind: OpeningKind, use?: "threaded" | "plain"): Figure;
   /** The working end at true size, its body broken off; at most `width` long. */
-  workingEnd(id: string, instrument: Defined<Instrument>, interfaces: Interfaces, width: number, end?: string): Figure;
+  workingEnd(
+    id: string,
+    instrument: Defined<Instrument>,
+    interfaces: Interfaces,
+    width: number,
+    end?: string,
+  ): Figure;
   /** The whole instrument, to scale to fit `width`. */
-  wholeInstrument(id: string, instrument: Defined<Instrument>, interfaces: Interfaces, width: number): Figure;
+  wholeInstrument(
+    id: string,
+    instrument: Defined<Instrument>,
+    interfaces: Interfaces,
+    width: number,
+  ): Figure;
   /** A screw's side view at true size. `length` in micrometres. */
   screw(id: string, screw: Defined<Screw>, interfaces: Interfaces, length: number): Figure;
   /** The plate, as large as `width` × `height` allows, in true proportion, with labels. `marked`: holes to emphasise (a case's plan). */
@@ -76,7 +87,13 @@ export type Pictures = {
   /** A plate's outline alone, at most `width` long. */
   plateOutline(id: string, plate: LaidPlate, width: number): Figure;
   /** One frame of a storyboard. */
-  step(id: string, verb: Verb, parts: StepParts, interfaces: Interfaces, size: { readonly width: number; readonly height: number }): Figure;
+  step(
+    id: string,
+    verb: Verb,
+    parts: StepParts,
+    interfaces: Interfaces,
+    size: { readonly width: number; readonly height: number },
+  ): Figure;
   trayMap(
     id: string,
     tray: Defined<Tray>,

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { count, millimetres, newtonMetres } from "./measure.ts";
-import { line, mark, sentence, slug } from "./text.ts";
 import { Source } from "./source.ts";
+import { line, mark, sentence, slug } from "./text.ts";
 
 const common = {
   name: line.describe('As spoken, noun first: "drill 2.5"'),

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { line, slug } from "./text.ts";
 import { millimetres } from "./measure.ts";
+import { line, slug } from "./text.ts";
 
 /** A nominal head thread: equal ids fit, different ids do not. */
 const HeadThread = z.strictObject({ name: line, pitch: millimetres(0.3, 2, "Head-thread pitch") });
@@ -11,7 +11,10 @@ const Drive = z.strictObject({
   across: millimetres(1, 8, "Outer size of the drive"),
 });
 /** A coupling between drill and power tool, or shaft, limiter and handle. */
-const Coupling = z.strictObject({ name: line, across: millimetres(2, 12, "Width of the coupling") });
+const Coupling = z.strictObject({
+  name: line,
+  across: millimetres(2, 12, "Width of the coupling"),
+});
 
 /** The registry of nouns that parts may share: threads, drives, couplings (interfaces.yaml). */
 export const Interfaces = z.strictObject({

@@ -40,7 +40,12 @@ export type LaidPlate = {
   readonly outline: { readonly start: Point; readonly segments: readonly OutlineSegment[] };
   /** In order: head holes, then the row from the head outwards, then wires and sutures. */
   readonly holes: readonly LaidHole[];
-  readonly hooks?: { readonly count: number; readonly depth: Um; readonly spread: Um; readonly at: "start" | "end" };
+  readonly hooks?: {
+    readonly count: number;
+    readonly depth: Um;
+    readonly spread: Um;
+    readonly at: "start" | "end";
+  };
   readonly bounds: { readonly min: Point; readonly max: Point };
 };
 

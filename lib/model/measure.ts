@@ -24,12 +24,16 @@ export const newtonMetres = (min: number, max: number, what: string) =>
   scaled("N·m", 1000, min, max, what);
 
 /** An angle in degrees between `min` and `max`, read into integer hundredths of a degree. */
-export const degrees = (min: number, max: number, what: string) =>
-  scaled("°", 100, min, max, what);
+export const degrees = (min: number, max: number, what: string) => scaled("°", 100, min, max, what);
 
 /** A whole number of things between `min` and `max`. */
 export const count = (min: number, max: number, what: string) =>
-  z.number().int().min(min).max(max).meta({ description: `${what}, count, ${min} to ${max}` });
+  z
+    .number()
+    .int()
+    .min(min)
+    .max(max)
+    .meta({ description: `${what}, count, ${min} to ${max}` });
 
 /** Micrometres as etched on metal: millimetres with at least one decimal place ("2.0", "1.25"). */
 export function mm(length: Um): string {

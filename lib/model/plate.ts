@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { count, millimetres } from "./measure.ts";
-import { line, mark, sentence, slug } from "./text.ts";
 import { Source } from "./source.ts";
+import { line, mark, sentence, slug } from "./text.ts";
 
 const x = millimetres(-30, 400, "Along the plate from the anchor");
 const y = millimetres(-40, 40, "Across the plate");
@@ -14,7 +14,9 @@ const OutlineNode = z.strictObject({
   curve: z
     .tuple([point, point])
     .optional()
-    .describe("Control points of the cubic that arrives here: first in the frame of the node before"),
+    .describe(
+      "Control points of the cubic that arrives here: first in the frame of the node before",
+    ),
 });
 
 const end = z.enum(["proximal", "distal"]);
@@ -52,7 +54,12 @@ const Drawn = z.strictObject({
     shaft: millimetres(0.3, 12, "Shaft thickness"),
   }),
   variants: z
-    .array(z.strictObject({ holes: count(1, 30, "Holes in the row"), length: millimetres(15, 400, "Overall length") }))
+    .array(
+      z.strictObject({
+        holes: count(1, 30, "Holes in the row"),
+        length: millimetres(15, 400, "Overall length"),
+      }),
+    )
     .min(1)
     .max(16),
   proximal: z.enum(["start", "end"]).describe("Which end lies towards the body"),

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { line, sentence, slug } from "./text.ts";
 
 /** Who answers questions about a card: a role and a telephone, never a person. */
-export const Contact = z.strictObject({ role: line, telephone: line });
+const Contact = z.strictObject({ role: line, telephone: line });
 export type Contact = z.output<typeof Contact>;
 
 /** The team that publishes the cards. One per library (publisher.yaml). */
@@ -20,7 +20,13 @@ export type Publisher = z.output<typeof Publisher>;
 /** A source document, usually a manufacturer's instructions for use. */
 export const SourceDocument = z.strictObject({
   title: line,
-  kind: z.enum(["instructions-for-use", "drawing", "parts-list", "local-protocol", "teaching-text"]),
+  kind: z.enum([
+    "instructions-for-use",
+    "drawing",
+    "parts-list",
+    "local-protocol",
+    "teaching-text",
+  ]),
   system: slug.optional(),
   issue: line,
   date: z.iso.date(),

@@ -1,12 +1,29 @@
 import { z } from "zod";
-import { line, sentence, slug } from "./text.ts";
 import { Source } from "./source.ts";
+import { line, sentence, slug } from "./text.ts";
 
 /** What a hand does in a step; each has a drawing of its own. */
 export const verbs = [
-  "confirm", "hold", "seat-hooks", "aim-guide", "turn-in-sleeve", "drill-pilot", "drill-gliding",
-  "place-insert", "take-out", "measure", "read-marks", "tap", "countersink", "drive-screw",
-  "watch-gap", "tighten-by-hand", "tighten-to-limit", "take-out-wires", "final-pass", "count",
+  "confirm",
+  "hold",
+  "seat-hooks",
+  "aim-guide",
+  "turn-in-sleeve",
+  "drill-pilot",
+  "drill-gliding",
+  "place-insert",
+  "take-out",
+  "measure",
+  "read-marks",
+  "tap",
+  "countersink",
+  "drive-screw",
+  "watch-gap",
+  "tighten-by-hand",
+  "tighten-to-limit",
+  "take-out-wires",
+  "final-pass",
+  "count",
 ] as const;
 export const Verb = z.enum(verbs);
 export type Verb = z.output<typeof Verb>;

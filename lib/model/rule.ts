@@ -33,7 +33,17 @@ export type Breach = {
 export type Rule = {
   readonly id: string;
   readonly severity: Severity;
-  readonly about: "screw" | "chain" | "instrument" | "plate" | "tray" | "technique" | "sheet" | "case" | "words" | "reading";
+  readonly about:
+    | "screw"
+    | "chain"
+    | "instrument"
+    | "plate"
+    | "tray"
+    | "technique"
+    | "sheet"
+    | "case"
+    | "words"
+    | "reading";
   readonly summary: string;
   readonly why: string;
   readonly fix: string;
@@ -50,7 +60,11 @@ export type RuleExample = {
   /** In words with numbers, for the rule's page. */
   readonly shows: string;
   /** Edits of the reference library: "kind/id" + path -> value (YAML units, before validation); undefined deletes. */
-  readonly edits: readonly { readonly file: string; readonly path: readonly (string | number)[]; readonly value: unknown }[];
+  readonly edits: readonly {
+    readonly file: string;
+    readonly path: readonly (string | number)[];
+    readonly value: unknown;
+  }[];
   /** Composed sheets the example brings itself, for rules that look at sheets. */
   readonly sheets?: readonly SheetView[];
   /** Print measurements the example brings itself. */

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { count, millimetres, newtonMetres } from "./measure.ts";
-import { line, mark, slug } from "./text.ts";
 import { Source } from "./source.ts";
+import { line, mark, slug } from "./text.ts";
 
 /** A run of rack lengths: from, from+step … to (mm). */
 const Run = z.strictObject({

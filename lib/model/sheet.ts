@@ -2,14 +2,23 @@ import type { Figure } from "./figure.ts";
 
 /** A paper format, millimetres. */
 export type Format = {
-  readonly id: "a4-landscape" | "a4-portrait" | "a5-landscape" | "letter-landscape" | "letter-portrait";
+  readonly id:
+    | "a4-landscape"
+    | "a4-portrait"
+    | "a5-landscape"
+    | "letter-landscape"
+    | "letter-portrait";
   readonly name: string;
   readonly width: number;
   readonly height: number;
 };
 
 /** A caution as it is printed. */
-export type CautionView = { readonly id: string; readonly signal: "WARNING" | "CAUTION" | "NOTICE"; readonly text: string };
+export type CautionView = {
+  readonly id: string;
+  readonly signal: "WARNING" | "CAUTION" | "NOTICE";
+  readonly text: string;
+};
 
 /** What stands in the bottom band of every sheet. */
 export type IdentityView = {
@@ -101,11 +110,19 @@ export type PlateMapView = SheetFrame & {
   readonly bands: readonly {
     readonly region: string;
     readonly holes: string;
-    readonly pairings: readonly { readonly zone: string; readonly called: string; readonly hand: string }[];
+    readonly pairings: readonly {
+      readonly zone: string;
+      readonly called: string;
+      readonly hand: string;
+    }[];
   }[];
   readonly traps: WarningBox;
   /** The same facts as a table: one line a hole. */
-  readonly table: readonly { readonly label: string; readonly kind: string; readonly takes: string }[];
+  readonly table: readonly {
+    readonly label: string;
+    readonly kind: string;
+    readonly takes: string;
+  }[];
 };
 
 export type StepView = SheetFrame & {
@@ -128,7 +145,12 @@ export type TrayView = SheetFrame & {
   readonly kind: "tray";
   readonly trayMark: string;
   readonly map: Figure;
-  readonly contents: readonly { readonly slot: string; readonly what: string; readonly mark: string; readonly quantity: string }[];
+  readonly contents: readonly {
+    readonly slot: string;
+    readonly what: string;
+    readonly mark: string;
+    readonly quantity: string;
+  }[];
   readonly total: string;
   readonly lookAlikes: WarningBox;
 };
@@ -149,7 +171,11 @@ export type CaseView = SheetFrame & {
     readonly hand: string;
     readonly lengths: string;
   }[];
-  readonly pull: readonly { readonly what: string; readonly place: string; readonly status: "in tray" | "missing" | "not checked" }[];
+  readonly pull: readonly {
+    readonly what: string;
+    readonly place: string;
+    readonly status: "in tray" | "missing" | "not checked";
+  }[];
   readonly missing: WarningBox;
 };
 

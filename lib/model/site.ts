@@ -40,7 +40,10 @@ export const Case = z.strictObject({
         recipe: slug,
         order: count(1, 40, "Order of work"),
         lengths: z
-          .tuple([millimetres(4, 150, "Shortest expected"), millimetres(4, 150, "Longest expected")])
+          .tuple([
+            millimetres(4, 150, "Shortest expected"),
+            millimetres(4, 150, "Longest expected"),
+          ])
           .optional(),
       }),
     )

@@ -1,5 +1,5 @@
 import type { DefinitionKind } from "./definition.ts";
-import type { LocatedFinding, Finding } from "./finding.ts";
+import type { Finding, LocatedFinding } from "./finding.ts";
 
 /** One YAML file as read: safe plain data, with its kind, id and system told by where it lies. */
 export type SourceFile = {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { millimetres } from "./measure.ts";
-import { line, sentence, slug } from "./text.ts";
 import { Source } from "./source.ts";
+import { line, sentence, slug } from "./text.ts";
 
 /** How a maker turns a gauge reading into the next rack length; cited, never defaulted. */
 const LengthPolicy = z.strictObject({
@@ -23,7 +23,10 @@ export const System = z.strictObject({
   documents: z.array(slug).min(1),
   tray_revision: line,
   cards: z.strictObject({
-    prefix: z.string().regex(/^[A-Z0-9]+(-[A-Z0-9]+)*$/).max(16),
+    prefix: z
+      .string()
+      .regex(/^[A-Z0-9]+(-[A-Z0-9]+)*$/)
+      .max(16),
     issue: z.string().regex(/^[A-Z]$/),
     date: z.iso.date(),
     review_by: z.iso.date(),

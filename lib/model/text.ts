@@ -16,6 +16,3 @@ export const sentence = z.string().trim().min(1).max(320);
 
 /** What is etched on the metal, as printed there ("2.0"). */
 export const mark = z.string().trim().min(1).max(24).meta({ description: "The mark as etched" });
-
-/** A calendar day, ISO 8601 (2026-10-01). */
-export const day = z.iso.date();

@@ -1,10 +1,13 @@
 import { z } from "zod";
 import { count, millimetres } from "./measure.ts";
-import { line, slug } from "./text.ts";
 import { Source } from "./source.ts";
+import { line, slug } from "./text.ts";
 
 const place = {
-  slot: z.string().regex(/^[A-Z][0-9]{1,2}$/).describe("Slot name as marked in the tray"),
+  slot: z
+    .string()
+    .regex(/^[A-Z][0-9]{1,2}$/)
+    .describe("Slot name as marked in the tray"),
   at: z.tuple([count(0, 60, "Column"), count(0, 60, "Row")]).describe("Upper-left cell"),
   span: z.tuple([count(1, 60, "Columns"), count(1, 60, "Rows")]).default([1, 1]),
 };
@@ -23,7 +26,12 @@ const Slot = z.discriminatedUnion("holds", [
     screw: slug,
     quantity: count(1, 40, "Pieces of each length"),
     except: z
-      .array(z.strictObject({ length: millimetres(4, 150, "Screw length"), quantity: count(0, 40, "Pieces") }))
+      .array(
+        z.strictObject({
+          length: millimetres(4, 150, "Screw length"),
+          quantity: count(0, 40, "Pieces"),
+        }),
+      )
       .max(60)
       .default([]),
   }),

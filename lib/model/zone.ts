@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { degrees, millimetres } from "./measure.ts";
-import { line, slug } from "./text.ts";
 import { Source } from "./source.ts";
+import { line, slug } from "./text.ts";
 
 const common = {
   name: line.describe('Spoken name, e.g. "threaded part 3.5"'),

@@ -4,7 +4,7 @@ import { join, relative, sep } from "node:path";
 import { Stop } from "../model/stop.ts";
 
 /** The marker file at the root of every folder we write. */
-export const manifestName = ".trayleaf.json";
+const manifestName = ".trayleaf.json";
 
 /** What a finished output folder says of itself; paths use forward slashes. */
 export type Manifest = {

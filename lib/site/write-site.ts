@@ -15,7 +15,7 @@ const packages = fileURLToPath(new URL("../../node_modules/", import.meta.url));
 const weights = ["400", "600", "700"] as const;
 
 /** All pages of the site, in the order of their paths. */
-export function sitePages(input: SiteInput): Page[] {
+function sitePages(input: SiteInput): Page[] {
   const pages = [
     ...generalPages(input),
     ...cardPages(input),

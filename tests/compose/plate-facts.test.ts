@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { labelSpan, orientationLines, plateTitle, sideWords } from "../../lib/compose/plate-facts.ts";
+import {
+  labelSpan,
+  orientationLines,
+  plateTitle,
+  sideWords,
+} from "../../lib/compose/plate-facts.ts";
 import { minnow } from "./minnow.ts";
 
 const [bar] = minnow.derived.plates;
@@ -25,11 +30,18 @@ describe("plate facts", () => {
   });
 
   test("give a title the side and the holes where the name lacks them", () => {
-    expect(plateTitle({ ...bar, name: "Lower fibula plate", side: "left", holesInRow: 5 })).toBe("Lower fibula plate, left, 5 holes");
-    expect(plateTitle({ ...bar, name: "Left lower fibula plate, 5 holes", side: "left", holesInRow: 5 })).toBe("Left lower fibula plate, 5 holes");
+    expect(plateTitle({ ...bar, name: "Lower fibula plate", side: "left", holesInRow: 5 })).toBe(
+      "Lower fibula plate, left, 5 holes",
+    );
+    expect(
+      plateTitle({ ...bar, name: "Left lower fibula plate, 5 holes", side: "left", holesInRow: 5 }),
+    ).toBe("Left lower fibula plate, 5 holes");
   });
 
   test("say which way the plate lies from its own cue", () => {
-    expect(orientationLines(minnow.catalogue, bar)).toEqual(["Towards the body: the narrow end, at the left of the picture.", "The etched face lies up."]);
+    expect(orientationLines(minnow.catalogue, bar)).toEqual([
+      "Towards the body: the narrow end, at the left of the picture.",
+      "The etched face lies up.",
+    ]);
   });
 });

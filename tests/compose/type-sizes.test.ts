@@ -9,16 +9,23 @@ const css = readFileSync(new URL("../../templates/style/sheet.css", import.meta.
 const kinds = Object.keys(readingDistance) as SheetKind[];
 
 function declared(kind: SheetKind, role: string): number {
-  const rule = css.split("}").find((text) => text.includes(`.sheet--${kind}`) && text.includes(`--${role}:`));
+  const rule = css
+    .split("}")
+    .find((text) => text.includes(`.sheet--${kind}`) && text.includes(`--${role}:`));
   return Number(rule?.match(new RegExp(`--${role}: ([0-9.]+)mm`))?.[1]);
 }
 
 describe("type sizes", () => {
-  test.each([400, 600, 700])("take the height of capitals from the typeface at weight %i", (weight) => {
-    const file = `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`;
-    const font = create(readFileSync(createRequire(import.meta.url).resolve(file))) as unknown as { capHeight: number; unitsPerEm: number };
-    expect(font.capHeight / font.unitsPerEm).toBeCloseTo(capHeight, 6);
-  });
+  test.each([400, 600, 700])(
+    "take the height of capitals from the typeface at weight %i",
+    (weight) => {
+      const file = `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`;
+      const font = create(
+        readFileSync(createRequire(import.meta.url).resolve(file)),
+      ) as unknown as { capHeight: number; unitsPerEm: number };
+      expect(font.capHeight / font.unitsPerEm).toBeCloseTo(capHeight, 6);
+    },
+  );
 
   test("reach 4.65 mm of capital height for 20 minutes of arc at 800 mm", () => {
     expect(floorSize(20, 800) * capHeight).toBeCloseTo(4.654, 3);
@@ -34,7 +41,9 @@ describe("type sizes", () => {
 
   test("are set by role alone", () => {
     const sizes = [...css.matchAll(/font-size: ([^;]+);/g)].map(([, size]) => size);
-    expect(sizes.filter((size) => !/^var\(--(title|called|body|note)\)$/.test(size ?? ""))).toEqual([]);
+    expect(sizes.filter((size) => !/^var\(--(title|called|body|note)\)$/.test(size ?? ""))).toEqual(
+      [],
+    );
     expect(sizes.length).toBeGreaterThan(30);
   });
 });

@@ -6,14 +6,27 @@ const room = { lines: 2, width: 100, size: 5 };
 describe("a warning box", () => {
   test.each([
     ["shows everything that fits and promises nothing", ["One.", "Two."], ["One.", "Two."]],
-    ["keeps the first lines and counts the rest", ["One.", "x".repeat(70), "Three."], ["One.", "2 more on the site."]],
-    ["only counts when even the first line is too long", ["x".repeat(200), "Two."], ["2 more on the site."]],
+    [
+      "keeps the first lines and counts the rest",
+      ["One.", "x".repeat(70), "Three."],
+      ["One.", "2 more on the site."],
+    ],
+    [
+      "only counts when even the first line is too long",
+      ["x".repeat(200), "Two."],
+      ["2 more on the site."],
+    ],
     ["is empty without lines", [], []],
   ])("%s", (_title, ranked, lines) => {
     expect(warningBox("Wrong.", ranked, room).lines).toEqual(lines);
   });
 
-  test.each([["", 1], ["x".repeat(43), 1], ["x".repeat(44), 2], ["x".repeat(87), 3]])("estimates the printed lines of %s", (words, lines) => {
+  test.each([
+    ["", 1],
+    ["x".repeat(43), 1],
+    ["x".repeat(44), 2],
+    ["x".repeat(87), 3],
+  ])("estimates the printed lines of %s", (words, lines) => {
     expect(linesOf(words, 100, 5)).toBe(lines);
   });
 });

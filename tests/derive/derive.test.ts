@@ -12,12 +12,29 @@ const plain = derive(referenceLibrary());
 function shuffled(catalogue: Catalogue, seed: number): Catalogue {
   let state = seed;
   const next = (): number => (state = (state * 1_103_515_245 + 12_345) % 2_147_483_648);
-  const stir = <T>(map: ReadonlyMap<string, T>): ReadonlyMap<string, T> => new Map([...map].map((entry) => ({ entry, at: next() })).sort((a, b) => a.at - b.at).map(({ entry }) => entry));
-  return Object.fromEntries(Object.entries(catalogue).map(([name, value]) => [name, value instanceof Map ? stir(value) : value])) as Catalogue;
+  const stir = <T>(map: ReadonlyMap<string, T>): ReadonlyMap<string, T> =>
+    new Map(
+      [...map]
+        .map((entry) => ({ entry, at: next() }))
+        .sort((a, b) => a.at - b.at)
+        .map(({ entry }) => entry),
+    );
+  return Object.fromEntries(
+    Object.entries(catalogue).map(([name, value]) => [
+      name,
+      value instanceof Map ? stir(value) : value,
+    ]),
+  ) as Catalogue;
 }
 
 const answers = ({ chains }: Derived): ReadonlyMap<string, string> =>
-  new Map(chains.flatMap(({ id, links }) => links.flatMap(({ role, instrument }): [string, string][] => (instrument ? [[`${id} ${role}`, instrument]] : []))));
+  new Map(
+    chains.flatMap(({ id, links }) =>
+      links.flatMap(({ role, instrument }): [string, string][] =>
+        instrument ? [[`${id} ${role}`, instrument]] : [],
+      ),
+    ),
+  );
 
 it("closes every chain of the reference library", () => {
   expect(plain.gaps).toEqual([]);
@@ -34,47 +51,90 @@ it("closes every chain of the reference library", () => {
 });
 
 it("derives the same whatever order the library is read in", () => {
-  fc.assert(fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
-    expect(derive(shuffled(referenceLibrary(), seed))).toEqual(plain);
-  }), { numRuns: 25 });
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
+      expect(derive(shuffled(referenceLibrary(), seed))).toEqual(plain);
+    }),
+    { numRuns: 25 },
+  );
 });
 
 it("gives a verdict with a reason on every candidate of the kind that is asked", () => {
   const catalogue = referenceLibrary();
   for (const { links } of plain.chains) {
     for (const { query, verdicts, instrument } of links) {
-      const kind = [...catalogue.instruments.values()].filter((one) => one.kind === query.kind).map(({ id }) => id);
+      const kind = [...catalogue.instruments.values()]
+        .filter((one) => one.kind === query.kind)
+        .map(({ id }) => id);
       expect(verdicts.map((verdict) => verdict.instrument)).toEqual(kind);
-      for (const verdict of verdicts) expect([verdict.fits, verdict.because.length === 0]).toEqual([verdict.instrument === instrument, verdict.instrument === instrument]);
+      for (const verdict of verdicts)
+        expect([verdict.fits, verdict.because.length === 0]).toEqual([
+          verdict.instrument === instrument,
+          verdict.instrument === instrument,
+        ]);
     }
   }
 });
 
-const drill = { kind: "drill", name: "drill", mark: "0", length: 150, coupling: "drill-small", source: { document: "pebblefin-ifu", section: "Table 1" } };
+const drill = {
+  kind: "drill",
+  name: "drill",
+  mark: "0",
+  length: 150,
+  coupling: "drill-small",
+  source: { document: "pebblefin-ifu", section: "Table 1" },
+};
 
 it("never changes a chain for another drill: the chain stays, or it is open and names both", () => {
   const diameter = fc.integer({ min: 700, max: 8000 }).map((length) => length / 1000);
   const sized = fc.oneof(diameter, fc.constantFrom(2, 2.5, 2.7, 3.5));
-  fc.assert(fc.property(sized, fc.constantFrom("pilot", "gliding"), fc.constantFrom("a-drill", "z-drill"), (size, use, id) => {
-    const grown = derive(referenceLibrary([change(`instrument/${id}`).to({ ...drill, diameter: size, use, reach: 100 })]));
-    const open = new Set(grown.gaps.map(({ chain, role }) => `${chain} ${role}`));
-    for (const { fitting } of grown.gaps) expect(fitting).toContain(id);
-    for (const [link, instrument] of answers(plain)) expect([instrument, undefined]).toContain(open.has(link) ? undefined : answers(grown).get(link));
-    for (const link of answers(plain).keys()) expect(answers(grown).has(link)).toBe(!open.has(link));
-  }), { numRuns: 60 });
+  fc.assert(
+    fc.property(
+      sized,
+      fc.constantFrom("pilot", "gliding"),
+      fc.constantFrom("a-drill", "z-drill"),
+      (size, use, id) => {
+        const grown = derive(
+          referenceLibrary([
+            change(`instrument/${id}`).to({ ...drill, diameter: size, use, reach: 100 }),
+          ]),
+        );
+        const open = new Set(grown.gaps.map(({ chain, role }) => `${chain} ${role}`));
+        for (const { fitting } of grown.gaps) expect(fitting).toContain(id);
+        for (const [link, instrument] of answers(plain))
+          expect([instrument, undefined]).toContain(
+            open.has(link) ? undefined : answers(grown).get(link),
+          );
+        for (const link of answers(plain).keys())
+          expect(answers(grown).has(link)).toBe(!open.has(link));
+      },
+    ),
+    { numRuns: 60 },
+  );
 });
 
 it("is open, never settled by order, where two drills fit", () => {
-  const { gaps } = derive(referenceLibrary([change("instrument/drill-27-gliding", "use").to("pilot")]));
+  const { gaps } = derive(
+    referenceLibrary([change("instrument/drill-27-gliding", "use").to("pilot")]),
+  );
   expect(gaps.map(({ chain, role, fitting }) => [chain, role, fitting])).toEqual([
-    ["threaded-35--locking-35--locking-through-sleeve", "pilot-drill", ["drill-27-gliding", "drill-27-pilot"]],
+    [
+      "threaded-35--locking-35--locking-through-sleeve",
+      "pilot-drill",
+      ["drill-27-gliding", "drill-27-pilot"],
+    ],
   ]);
 });
 
 it("sees general instruments and none of another system", () => {
   const move = (to: string) => {
     const catalogue = referenceLibrary();
-    const instruments = new Map([...catalogue.instruments].map(([id, one]) => [id, id === "sleeve-35" ? { ...one, system: to } : one]));
+    const instruments = new Map(
+      [...catalogue.instruments].map(([id, one]) => [
+        id,
+        id === "sleeve-35" ? { ...one, system: to } : one,
+      ]),
+    );
     return derive({ ...catalogue, instruments }).gaps.map(({ role }) => role);
   };
   expect(move("general")).toEqual([]);
@@ -82,6 +142,15 @@ it("sees general instruments and none of another system", () => {
 });
 
 it("asks for a technique only where hole and screw have what it needs", () => {
-  const still = derive(referenceLibrary([change("zone/oblong-35", "travel").to(0), change("screw/cortical-35", "gliding").to(undefined)]));
-  expect(still.chains.filter(({ recipe }) => recipe !== "cortical-neutral" && recipe !== "locking-through-sleeve")).toEqual([]);
+  const still = derive(
+    referenceLibrary([
+      change("zone/oblong-35", "travel").to(0),
+      change("screw/cortical-35", "gliding").to(undefined),
+    ]),
+  );
+  expect(
+    still.chains.filter(
+      ({ recipe }) => recipe !== "cortical-neutral" && recipe !== "locking-through-sleeve",
+    ),
+  ).toEqual([]);
 });

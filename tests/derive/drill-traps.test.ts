@@ -15,7 +15,9 @@ it("names the drills that pass a sleeve made for another, the closest first", ()
 });
 
 it("names them for inserts and both kinds of guide too", () => {
-  expect(new Set(traps().map(({ through }) => through))).toEqual(new Set(["sleeve-35", "guide-25", "insert-35-25", "guide-35-gliding"]));
+  expect(new Set(traps().map(({ through }) => through))).toEqual(
+    new Set(["sleeve-35", "guide-25", "insert-35-25", "guide-35-gliding"]),
+  );
 });
 
 it("has the least play first", () => {
@@ -23,7 +25,12 @@ it("has the least play first", () => {
   expect(plays).toEqual([...plays].sort((a, b) => a - b));
 });
 
-it.each([[2.8, 1], [2.801, 0]])("counts a drill of %f in a bore of 2.8 as passing %i time", (diameter, times) => {
-  const found = traps(change("instrument/drill-27-gliding", "diameter").to(diameter)).filter(({ drill, through }) => drill === "drill-27-gliding" && through === "sleeve-35");
+it.each([
+  [2.8, 1],
+  [2.801, 0],
+])("counts a drill of %f in a bore of 2.8 as passing %i time", (diameter, times) => {
+  const found = traps(change("instrument/drill-27-gliding", "diameter").to(diameter)).filter(
+    ({ drill, through }) => drill === "drill-27-gliding" && through === "sleeve-35",
+  );
   expect(found).toHaveLength(times);
 });

@@ -6,7 +6,9 @@ import { change } from "./verdict-of.ts";
 
 const tables = (...edits: Edit[]) => derive(referenceLibrary(edits)).lengthTables;
 const answer = (screw: string, reading: number, ...edits: Edit[]) =>
-  tables(...edits).get(screw)?.readings.find((one) => one.reading === reading * 1000)?.answer;
+  tables(...edits)
+    .get(screw)
+    ?.readings.find((one) => one.reading === reading * 1000)?.answer;
 
 it.each([
   ["cortical-35", 16, { kind: "next", length: 18_000, over: 0 }],
@@ -28,21 +30,39 @@ it.each([
 
 const policy = "system/pebblefin";
 
-it.each([[1, "gap"], [1.001, "next"]])("tolerates an overshoot of 1 only below %f: %s", (below, kind) => {
-  expect(answer("locking-35", 15, change(policy, "length_policy", "locking", "overshoot_below").to(below))?.kind).toBe(kind);
+it.each([
+  [1, "gap"],
+  [1.001, "next"],
+])("tolerates an overshoot of 1 only below %f: %s", (below, kind) => {
+  expect(
+    answer(
+      "locking-35",
+      15,
+      change(policy, "length_policy", "locking", "overshoot_below").to(below),
+    )?.kind,
+  ).toBe(kind);
 });
 
 it("reads every step of the gauge's scale", () => {
-  const readings = tables(change("instrument/gauge-small", "scale", "step").to(2.5)).get("locking-35")?.readings.map(({ reading }) => reading);
-  expect([readings?.length, readings?.[0], readings?.[1], readings?.at(-1)]).toEqual([25, 10_000, 12_500, 70_000]);
+  const readings = tables(change("instrument/gauge-small", "scale", "step").to(2.5))
+    .get("locking-35")
+    ?.readings.map(({ reading }) => reading);
+  expect([readings?.length, readings?.[0], readings?.[1], readings?.at(-1)]).toEqual([
+    25, 10_000, 12_500, 70_000,
+  ]);
 });
 
 it("has no table without a policy for the screw's kind", () => {
-  expect([...tables(change(policy, "length_policy", "locking").to(undefined)).keys()]).toEqual(["cancellous-40", "cortical-35"]);
+  expect([...tables(change(policy, "length_policy", "locking").to(undefined)).keys()]).toEqual([
+    "cancellous-40",
+    "cortical-35",
+  ]);
 });
 
 it("has no table where the gauge reads something else than the policy speaks of", () => {
-  expect([...tables(change("instrument/gauge-small", "reads").to("bare-depth")).keys()]).toEqual([]);
+  expect([...tables(change("instrument/gauge-small", "reads").to("bare-depth")).keys()]).toEqual(
+    [],
+  );
 });
 
 it("has no table for a screw that no gauge measures", () => {

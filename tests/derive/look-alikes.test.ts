@@ -5,40 +5,89 @@ import { referenceLibrary } from "../fixtures/reference-library.ts";
 import { change } from "./verdict-of.ts";
 
 const alike = (...edits: Edit[]) => derive(referenceLibrary(edits)).lookAlikes;
-const tell = (a: string, b: string, ...edits: Edit[]) => alike(...edits).find((pair) => pair.a === a && pair.b === b)?.tell;
+const tell = (a: string, b: string, ...edits: Edit[]) =>
+  alike(...edits).find((pair) => pair.a === a && pair.b === b)?.tell;
 
 it("tells drills apart by their rings, from either side", () => {
-  expect(alike()).toContainEqual({ a: "drill-25", b: "drill-27-pilot", what: "drill", tell: "2 rings on the shank, not 3", tellOfB: "3 rings on the shank, not 2" });
+  expect(alike()).toContainEqual({
+    a: "drill-25",
+    b: "drill-27-pilot",
+    what: "drill",
+    tell: "2 rings on the shank, not 3",
+    tellOfB: "3 rings on the shank, not 2",
+  });
 });
 
 it("tells drills of as many rings apart by their length", () => {
   expect(tell("drill-25", "drill-27-gliding")).toBe("170 mm long, not 108 mm");
 });
 
-it.each([[2.8, true], [2.801, false]])("takes drill 2.5 and a drill of %f for alike: %s", (diameter, isAlike) => {
-  expect(tell("drill-25", "drill-27-gliding", change("instrument/drill-27-gliding", "diameter").to(diameter)) !== undefined).toBe(isAlike);
+it.each([
+  [2.8, true],
+  [2.801, false],
+])("takes drill 2.5 and a drill of %f for alike: %s", (diameter, isAlike) => {
+  expect(
+    tell(
+      "drill-25",
+      "drill-27-gliding",
+      change("instrument/drill-27-gliding", "diameter").to(diameter),
+    ) !== undefined,
+  ).toBe(isAlike);
 });
 
 it("takes anything of one kind with one mark for alike", () => {
-  expect(tell("sleeve-27", "sleeve-35", change("instrument/sleeve-27", "mark").to("3.5"))).toBe("head thread 2.7, not head thread 3.5");
+  expect(tell("sleeve-27", "sleeve-35", change("instrument/sleeve-27", "mark").to("3.5"))).toBe(
+    "head thread 2.7, not head thread 3.5",
+  );
 });
 
 it("says so where nothing tells two apart", () => {
-  const twin = { kind: "drill", name: "drill 2.5 again", mark: "2.5", diameter: 2.5, use: "pilot", length: 170, reach: 132, coupling: "drill-small", bands: 2, source: { document: "pebblefin-ifu", section: "Table 1" } };
-  expect(tell("drill-25", "drill-25-b", change("instrument/drill-25-b").to(twin))).toBe("nothing etched tells them apart");
+  const twin = {
+    kind: "drill",
+    name: "drill 2.5 again",
+    mark: "2.5",
+    diameter: 2.5,
+    use: "pilot",
+    length: 170,
+    reach: 132,
+    coupling: "drill-small",
+    bands: 2,
+    source: { document: "pebblefin-ifu", section: "Table 1" },
+  };
+  expect(tell("drill-25", "drill-25-b", change("instrument/drill-25-b").to(twin))).toBe(
+    "nothing etched tells them apart",
+  );
 });
 
 it("names limiters of one shaft, screws of one size, and drills called by a screw's number", () => {
   expect(tell("limiter-09", "limiter-16")).toBe("releases at 0.9 N·m, not 1.6 N·m");
   expect(tell("cortical-35", "locking-35")).toBe("spherical head, not threaded");
-  expect(tell("drill-27-pilot", "locking-27")).toBe("both are 2.7 mm: say drill or screw with the number");
+  expect(tell("drill-27-pilot", "locking-27")).toBe(
+    "both are 2.7 mm: say drill or screw with the number",
+  );
 });
 
 const shell = (width: number, stiffness: string) =>
   change("plate/shell").to({
-    name: "thin shell", mark: "TS", family: "shell", side: "none", stiffness, thickness: { shaft: 1.2 }, variants: [{ holes: 3, length: 54 }], proximal: "end",
-    end_cue: "the narrow end", up_face: "The etched face lies up.", outline: [{ at: [0, 0] }, { from: "end", at: [0, 0] }, { from: "end", at: [0, width] }, { at: [0, width] }],
-    tail: 8, row: { prefix: "S", opening: "p35", first: [20, 6], pitch: 13, region: "shaft" }, source: { document: "pebblefin-ifu", section: "Table 1" },
+    name: "thin shell",
+    mark: "TS",
+    family: "shell",
+    side: "none",
+    stiffness,
+    thickness: { shaft: 1.2 },
+    variants: [{ holes: 3, length: 54 }],
+    proximal: "end",
+    end_cue: "the narrow end",
+    up_face: "The etched face lies up.",
+    outline: [
+      { at: [0, 0] },
+      { from: "end", at: [0, 0] },
+      { from: "end", at: [0, width] },
+      { at: [0, width] },
+    ],
+    tail: 8,
+    row: { prefix: "S", opening: "p35", first: [20, 6], pitch: 13, region: "shaft" },
+    source: { document: "pebblefin-ifu", section: "Table 1" },
   });
 
 it.each([

@@ -13,7 +13,9 @@ export const chainIds = {
 } as const;
 
 /** A change of one record of the reference library. */
-export const change = (file: string, ...path: (string | number)[]) => ({ to: (value: unknown): Edit => ({ file, path, value }) });
+export const change = (file: string, ...path: (string | number)[]) => ({
+  to: (value: unknown): Edit => ({ file, path, value }),
+});
 
 /** A chain of the reference library with edits. */
 export function chainOf(id: keyof typeof chainIds, edits: readonly Edit[] = []): Chain {
@@ -23,13 +25,24 @@ export function chainOf(id: keyof typeof chainIds, edits: readonly Edit[] = []):
 }
 
 /** What a role answered ("none" without an answer), in the reference library with edits. */
-export function answerOf(id: keyof typeof chainIds, role: Role, edits: readonly Edit[] = []): string {
+export function answerOf(
+  id: keyof typeof chainIds,
+  role: Role,
+  edits: readonly Edit[] = [],
+): string {
   return chainOf(id, edits).links.find((link) => link.role === role)?.instrument ?? "none";
 }
 
 /** Why one candidate does not fit a role; empty where it fits. */
-export function reasonsOf(id: keyof typeof chainIds, role: Role, instrument: string, edits: readonly Edit[] = []): readonly string[] {
-  const verdict = chainOf(id, edits).links.find((link) => link.role === role)?.verdicts.find((one) => one.instrument === instrument);
+export function reasonsOf(
+  id: keyof typeof chainIds,
+  role: Role,
+  instrument: string,
+  edits: readonly Edit[] = [],
+): readonly string[] {
+  const verdict = chainOf(id, edits)
+    .links.find((link) => link.role === role)
+    ?.verdicts.find((one) => one.instrument === instrument);
   if (verdict === undefined) throw new Error(`${instrument} was not judged for ${role}`);
   return verdict.because;
 }

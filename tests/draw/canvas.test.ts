@@ -9,7 +9,12 @@ describe("a figure", () => {
   test("is sized in millimetres and named by its own title and description", () => {
     const [root, title, description] = readSvg(draw(() => {}));
     expect(root?.attributes).toMatchObject({
-      width: "20mm", height: "10mm", viewBox: "0 0 20 10", id: "f", role: "img", "aria-labelledby": "f-title f-desc",
+      width: "20mm",
+      height: "10mm",
+      viewBox: "0 0 20 10",
+      id: "f",
+      role: "img",
+      "aria-labelledby": "f-title f-desc",
     });
     expect(title).toMatchObject({ name: "title", attributes: { id: "f-title" } });
     expect(description).toMatchObject({ name: "desc", attributes: { id: "f-desc" } });
@@ -21,15 +26,22 @@ describe("a figure", () => {
     ["a sum that floating point spoils", 0.1 + 0.2, "0.3"],
     ["a negative zero", -0, "0"],
   ])("rounds %s", (_what, value, written) => {
-    const line = readSvg(draw((pen) => pen.line([value, 0], [1, 1]))).find(({ name }) => name === "line");
+    const line = readSvg(draw((pen) => pen.line([value, 0], [1, 1]))).find(
+      ({ name }) => name === "line",
+    );
     expect(line?.attributes.x1).toBe(written);
   });
 
-  test.each([["not a number", Number.NaN], ["infinite", Number.POSITIVE_INFINITY]])("refuses a length that is %s", (_what, value) => {
+  test.each([
+    ["not a number", Number.NaN],
+    ["infinite", Number.POSITIVE_INFINITY],
+  ])("refuses a length that is %s", (_what, value) => {
     expect(() => draw((pen) => pen.circle([0, 0], value))).toThrow("A drawing holds the number");
     expect(() => draw((pen) => pen.path([["M", value, 0]]))).toThrow("A drawing holds the number");
     expect(() => draw((pen) => pen.polygon([[0, value]]))).toThrow("A drawing holds the number");
-    expect(() => draw((pen) => pen.group("g", { at: [value, 0] }, () => {}))).toThrow("A drawing holds the number");
+    expect(() => draw((pen) => pen.group("g", { at: [value, 0] }, () => {}))).toThrow(
+      "A drawing holds the number",
+    );
   });
 
   test("scales shapes and keeps line widths and words", () => {
@@ -41,12 +53,25 @@ describe("a figure", () => {
         }),
       ),
     );
-    expect(drawn.find(({ name }) => name === "line")?.attributes).toMatchObject({ x2: "5", "stroke-width": "0.35" });
-    expect(drawn.find(({ name }) => name === "text")?.attributes).toMatchObject({ x: "2", "font-size": "4" });
+    expect(drawn.find(({ name }) => name === "line")?.attributes).toMatchObject({
+      x2: "5",
+      "stroke-width": "0.35",
+    });
+    expect(drawn.find(({ name }) => name === "text")?.attributes).toMatchObject({
+      x: "2",
+      "font-size": "4",
+    });
   });
 
   test("mirrors an arc's way round with its shape", () => {
-    const svg = draw((pen) => pen.group("g", { scale: [-1, 1] }, (inner) => inner.path([["M", 0, 0], ["A", 2, 0, 1, 4, 0]])));
+    const svg = draw((pen) =>
+      pen.group("g", { scale: [-1, 1] }, (inner) =>
+        inner.path([
+          ["M", 0, 0],
+          ["A", 2, 0, 1, 4, 0],
+        ]),
+      ),
+    );
     expect(svg).toContain('d="M0 0A2 2 0 0 0 -4 0"');
   });
 

@@ -1,11 +1,16 @@
 /** An element of a drawing with its attributes, as text. */
-export type Drawn = { readonly name: string; readonly attributes: Readonly<Record<string, string>> };
+export type Drawn = {
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string>>;
+};
 
 /** Every element of an SVG in document order. */
 export function readSvg(svg: string): readonly Drawn[] {
   return [...svg.matchAll(/<([a-zA-Z]+)((?:\s[^<>]*)?)>/g)].map(([, name = "", rest = ""]) => ({
     name,
-    attributes: Object.fromEntries([...rest.matchAll(/([\w-]+)="([^"]*)"/g)].map(([, key, value]) => [key, value])),
+    attributes: Object.fromEntries(
+      [...rest.matchAll(/([\w-]+)="([^"]*)"/g)].map(([, key, value]) => [key, value]),
+    ),
   }));
 }
 
@@ -16,8 +21,12 @@ export const edgesOf = (svg: string, edge: string): readonly Drawn[] =>
 /** The points of a polyline, polygon or straight line, mm. */
 export function pointsOf({ attributes }: Drawn): readonly (readonly [number, number])[] {
   const { points, x1, y1, x2, y2 } = attributes;
-  if (points !== undefined) return points.split(" ").map((pair) => pair.split(",").map(Number) as [number, number]);
-  return [[Number(x1), Number(y1)], [Number(x2), Number(y2)]];
+  if (points !== undefined)
+    return points.split(" ").map((pair) => pair.split(",").map(Number) as [number, number]);
+  return [
+    [Number(x1), Number(y1)],
+    [Number(x2), Number(y2)],
+  ];
 }
 
 /** How far an element reaches along an axis, mm. */

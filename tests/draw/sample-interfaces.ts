@@ -2,7 +2,10 @@ import { Interfaces } from "../../lib/model/interfaces.ts";
 
 /** The nouns that the drawn parts' samples share. */
 export const sampleInterfaces = Interfaces.parse({
-  head_threads: { "th-27": { name: "head thread 2.7", pitch: 0.6 }, "th-35": { name: "head thread 3.5", pitch: 0.7 } },
+  head_threads: {
+    "th-27": { name: "head thread 2.7", pitch: 0.6 },
+    "th-35": { name: "head thread 3.5", pitch: 0.7 },
+  },
   drives: {
     "hexalobular-10": { name: "hexalobular 10", form: "hexalobular", across: 2.8 },
     "hexalobular-20": { name: "hexalobular 20", form: "hexalobular", across: 3.9 },

@@ -6,7 +6,10 @@ import { referenceLibrary } from "../fixtures/reference-library.ts";
  * (add 0 locking, 2 plain-head, overshoot below 2), both invented. */
 const { lengthTables } = derive(referenceLibrary());
 const dead = (screw: string, kind: "gap" | "above" | "below"): readonly number[] =>
-  lengthTables.get(screw)?.readings.filter(({ answer }) => answer.kind === kind).map(({ reading }) => reading / 1000) ?? [];
+  lengthTables
+    .get(screw)
+    ?.readings.filter(({ answer }) => answer.kind === kind)
+    .map(({ reading }) => reading / 1000) ?? [];
 
 it("has no plain-head screw 3.5 for 49–51, 54–56, 59–61 and 64–66, nor past 68", () => {
   expect(dead("cortical-35", "gap")).toEqual([49, 50, 51, 54, 55, 56, 59, 60, 61, 64, 65, 66]);

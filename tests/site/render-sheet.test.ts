@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { renderSheet } from "../../lib/site/render-sheet.ts";
 import { templateEnvironment, templatesFolder } from "../../lib/site/nunjucks.ts";
+import { renderSheet } from "../../lib/site/render-sheet.ts";
 import { sampleViews } from "./sample-views.ts";
 
 /** A copy of a view whose every string is a token of its own; a drawing is one token, its SVG. */
@@ -15,13 +15,18 @@ function tokened(value: unknown, tokens: string[]): unknown {
   if (Array.isArray(value)) return value.map((item) => tokened(item, tokens));
   if (typeof value !== "object" || value === null) return value;
   if ("svg" in value) return { ...value, svg: tokened("svg", tokens) };
-  return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, tokened(item, tokens)]));
+  return Object.fromEntries(
+    Object.entries(value).map(([name, item]) => [name, tokened(item, tokens)]),
+  );
 }
 
 const sources = new Map(
   readdirSync(templatesFolder, { recursive: true, encoding: "utf8" })
     .filter((name) => /^(sheets|partials)[\\/].*\.njk$/.test(name))
-    .map((name) => [name.replaceAll("\\", "/"), readFileSync(`${templatesFolder}/${name}`, "utf8")]),
+    .map((name) => [
+      name.replaceAll("\\", "/"),
+      readFileSync(`${templatesFolder}/${name}`, "utf8"),
+    ]),
 );
 const views = sampleViews.map(({ kind, ...view }) => {
   const tokens: string[] = [];
@@ -30,14 +35,19 @@ const views = sampleViews.map(({ kind, ...view }) => {
 type TokenView = (typeof views)[number];
 
 function render(templates: ReadonlyMap<string, string>, { kind, view }: TokenView): string {
-  const loader = { getSource: (name: string) => ({ src: templates.get(name) ?? "", path: name, noCache: true }) };
+  const loader = {
+    getSource: (name: string) => ({ src: templates.get(name) ?? "", path: name, noCache: true }),
+  };
   return templateEnvironment(loader).render(`sheets/${kind}.njk`, view);
 }
 
 /** How often each token, class and named region stands in a page. */
 function told(html: string): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
-  const words = [...html.matchAll(/token-\d+-end/g), ...html.matchAll(/(?:class|data-fit)="[^"]*"/g)].map(([word]) => word);
+  const words = [
+    ...html.matchAll(/token-\d+-end/g),
+    ...html.matchAll(/(?:class|data-fit)="[^"]*"/g),
+  ].map(([word]) => word);
   for (const word of words) counts.set(word, (counts.get(word) ?? 0) + 1);
   return counts;
 }
@@ -56,10 +66,18 @@ function loses(templates: ReadonlyMap<string, string>, view: TokenView): boolean
 
 const mutants = [...sources].flatMap(([name, source]) =>
   [...source.matchAll(/\{\{.*?\}\}|\{% (for \w+ in|if) (.*?) %\}/g)].map((found) => {
-    const dead = found[1] === undefined ? "" : found[1] === "if" ? "{% if false %}" : `{% ${found[1]} [] %}`;
-    const mutated = source.slice(0, found.index) + dead + source.slice(found.index + found[0].length);
-    const shown = views.filter(({ kind }) => name === `sheets/${kind}.njk` || name.startsWith("partials/"));
-    return { title: `${found[0]} at ${found.index} of ${name}`, templates: new Map(sources).set(name, mutated), shown };
+    const dead =
+      found[1] === undefined ? "" : found[1] === "if" ? "{% if false %}" : `{% ${found[1]} [] %}`;
+    const mutated =
+      source.slice(0, found.index) + dead + source.slice(found.index + found[0].length);
+    const shown = views.filter(
+      ({ kind }) => name === `sheets/${kind}.njk` || name.startsWith("partials/"),
+    );
+    return {
+      title: `${found[0]} at ${found.index} of ${name}`,
+      templates: new Map(sources).set(name, mutated),
+      shown,
+    };
   }),
 );
 
@@ -77,12 +95,17 @@ describe("the sheet templates", () => {
     expect(shown.some((view) => loses(templates, view))).toBe(true);
   });
 
-  test.each(sampleViews)("render a $kind view as one article without style attributes or scripts", (view) => {
-    const html = renderSheet(view);
-    expect(html.match(/<article /g)).toHaveLength(1);
-    expect(html).toMatch(new RegExp(`<article class="sheet sheet--${view.kind} format--${view.format.id}"`));
-    expect(html).not.toMatch(/\sstyle=|<script|<style|\son\w+=/);
-  });
+  test.each(sampleViews)(
+    "render a $kind view as one article without style attributes or scripts",
+    (view) => {
+      const html = renderSheet(view);
+      expect(html.match(/<article /g)).toHaveLength(1);
+      expect(html).toMatch(
+        new RegExp(`<article class="sheet sheet--${view.kind} format--${view.format.id}"`),
+      );
+      expect(html).not.toMatch(/\sstyle=|<script|<style|\son\w+=/);
+    },
+  );
 
   test("escape what a view holds", () => {
     const [first] = sampleViews;

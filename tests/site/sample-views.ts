@@ -1,23 +1,52 @@
 import type { Figure } from "../../lib/model/figure.ts";
-import type { CaseView, LengthView, PairingCell, PairingView, PlateMapView, SheetFrame, SheetView, StepView, TrayView } from "../../lib/model/sheet.ts";
+import type {
+  CaseView,
+  LengthView,
+  PairingCell,
+  PairingView,
+  PlateMapView,
+  SheetFrame,
+  SheetView,
+  StepView,
+  TrayView,
+} from "../../lib/model/sheet.ts";
 
 /** A plain rectangle that stands for a drawing, millimetres. */
-export function rectangle(id: string, width: number, height: number): Figure {
+function rectangle(id: string, width: number, height: number): Figure {
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" id="${id}" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img" aria-label="${id}"><rect x="0.2" y="0.2" width="${width - 0.4}" height="${height - 0.4}" fill="#fff" stroke="#000" stroke-width="0.35"/></svg>`;
   return { id, svg, title: id, description: id, width, height };
 }
 
-const caution = { id: "hand-finish", signal: "CAUTION", text: "Make the last turns by hand." } as const;
+const caution = {
+  id: "hand-finish",
+  signal: "CAUTION",
+  text: "Make the last turns by hand.",
+} as const;
 
 function frame(id: string, format: SheetFrame["format"]): SheetFrame {
   return {
-    id, system: "minnow", systemName: "Minnow", format, formats: [format.id],
-    title: `Minnow: ${id}`, lead: "Read the number on the metal.", generation: "Generation 2. Two rings on the tray handle.",
-    banner: "INVENTED DATA. NOT FOR CLINICAL USE.", logo: "Logo", ask: "Ask: instrument educator, extension 1200",
+    id,
+    system: "minnow",
+    systemName: "Minnow",
+    format,
+    formats: [format.id],
+    title: `Minnow: ${id}`,
+    lead: "Read the number on the metal.",
+    generation: "Generation 2. Two rings on the tray handle.",
+    banner: "INVENTED DATA. NOT FOR CLINICAL USE.",
+    logo: "Logo",
+    ask: "Ask: instrument educator, extension 1200",
     defer: "The surgeon decides. Instructions for use and local protocol come first.",
     identity: {
-      card: `MN-${id}`, issue: "issue C", date: "2026-10-01", trayRevision: "tray revision 4", reviewBy: "review by 2027-10-01",
-      page: "page 1 of 1", language: "en", fingerprint: "3f9a71c2", sources: "Sources: Minnow instructions for use, issue C, 2026-09-01",
+      card: `MN-${id}`,
+      issue: "issue C",
+      date: "2026-10-01",
+      trayRevision: "tray revision 4",
+      reviewBy: "review by 2027-10-01",
+      page: "page 1 of 1",
+      language: "en",
+      fingerprint: "3f9a71c2",
+      sources: "Sources: Minnow instructions for use, issue C, 2026-09-01",
     },
     cautions: [caution],
     scaleBar: rectangle(`${id}-bar`, 50, 4),
@@ -29,15 +58,34 @@ const a4 = { id: "a4-landscape", name: "A4 landscape", width: 297, height: 210 }
 const portrait = { id: "a4-portrait", name: "A4 portrait", width: 210, height: 297 } as const;
 const a5 = { id: "a5-landscape", name: "A5 landscape", width: 210, height: 148 } as const;
 
-const cell = (id: string, role: string, noun: string, number: string, note: string): PairingCell => ({
-  role, noun, number, note, figure: rectangle(id, 24, 4.5),
+const cell = (
+  id: string,
+  role: string,
+  noun: string,
+  number: string,
+  note: string,
+): PairingCell => ({
+  role,
+  noun,
+  number,
+  note,
+  figure: rectangle(id, 24, 4.5),
 });
-const none = (role: string, noun: string, note: string): PairingCell => ({ role, noun, number: "", note });
+const none = (role: string, noun: string, note: string): PairingCell => ({
+  role,
+  noun,
+  number: "",
+  note,
+});
 const box = (title: string, ...lines: readonly string[]) => ({ title, lines });
 
 function pairing(): PairingView {
   const row = (number: number, called: string, phrase: string): PairingView["rows"][number] => ({
-    chains: [`round--${number}--plain`], called, phrase, hole: rectangle(`h${number}`, 7, 7), otherHoles: [rectangle(`g${number}`, 9, 7)],
+    chains: [`round--${number}--plain`],
+    called,
+    phrase,
+    hole: rectangle(`h${number}`, 7, 7),
+    otherHoles: [rectangle(`g${number}`, 9, 7)],
     holeWords: "plain round or oblong",
     cells: [
       cell(`s${number}`, "guide", "guide", "2.5", "offset end"),
@@ -49,24 +97,59 @@ function pairing(): PairingView {
     ],
   });
   return {
-    ...frame("pairing-plates", a4), kind: "pairing",
-    columns: ["called out", "hole", "guide or sleeve", "drill", "measure", "tap", "driver", "tighten"],
-    rows: [row(1, "Screw 3.5 locking", ""), row(2, "Screw 3.5 cortical", "offset, for compression"), row(3, "Screw 4.0 cancellous", "")],
-    traps: box("Goes in, and is wrong.", "Screw 3.5 cortical in threaded part 3.5: its head lodges there.", "Drill 2.5 passes sleeve 3.5."),
+    ...frame("pairing-plates", a4),
+    kind: "pairing",
+    columns: [
+      "called out",
+      "hole",
+      "guide or sleeve",
+      "drill",
+      "measure",
+      "tap",
+      "driver",
+      "tighten",
+    ],
+    rows: [
+      row(1, "Screw 3.5 locking", ""),
+      row(2, "Screw 3.5 cortical", "offset, for compression"),
+      row(3, "Screw 4.0 cancellous", ""),
+    ],
+    traps: box(
+      "Goes in, and is wrong.",
+      "Screw 3.5 cortical in threaded part 3.5: its head lodges there.",
+      "Drill 2.5 passes sleeve 3.5.",
+    ),
     lookAlikes: box("Looks alike.", "Drill 2.5 and drill 2.7: count the rings, two or three."),
   };
 }
 
 function lengths(): LengthView {
-  const entry = (reads: string, next: string, words: string) => ({ reads, next, dead: words !== "", words });
+  const entry = (reads: string, next: string, words: string) => ({
+    reads,
+    next,
+    dead: words !== "",
+    words,
+  });
   return {
-    ...frame("lengths", portrait), kind: "lengths",
+    ...frame("lengths", portrait),
+    kind: "lengths",
     columns: [
       {
-        screw: "locking-35", called: "Screw 3.5 locking", policy: "Reading, up to the next length, less than 2 over.",
-        entries: [entry("15–16", "16", ""), entry("17–18", "18", ""), entry("51–53", "", "50 is 1 to 3 short, 55 is 4 to 2 long")],
+        screw: "locking-35",
+        called: "Screw 3.5 locking",
+        policy: "Reading, up to the next length, less than 2 over.",
+        entries: [
+          entry("15–16", "16", ""),
+          entry("17–18", "18", ""),
+          entry("51–53", "", "50 is 1 to 3 short, 55 is 4 to 2 long"),
+        ],
       },
-      { screw: "cortical-45", called: "Screw 4.5 cortical", policy: "See instructions for use.", entries: [] },
+      {
+        screw: "cortical-45",
+        called: "Screw 4.5 cortical",
+        policy: "See instructions for use.",
+        entries: [],
+      },
     ],
     deadNote: "No screw made for this reading: 50 is 3 short, 55 is 2 long. Ask the surgeon.",
   };
@@ -74,28 +157,85 @@ function lengths(): LengthView {
 
 function plateMap(): PlateMapView {
   return {
-    ...frame("plate-fibula", a5), kind: "plate-map", sideWords: "LEFT", map: rectangle("map", 190, 40), scaleWords: "drawn at 1.5 of true size",
-    orientation: ["Towards the body: the narrow end, at the left of the picture.", "The etched face lies up."],
-    legend: [{ symbol: rectangle("l1", 5, 5), words: "threaded" }, { symbol: rectangle("l2", 8, 5), words: "combined" }],
+    ...frame("plate-fibula", a5),
+    kind: "plate-map",
+    sideWords: "LEFT",
+    map: rectangle("map", 190, 40),
+    scaleWords: "drawn at 1.5 of true size",
+    orientation: [
+      "Towards the body: the narrow end, at the left of the picture.",
+      "The etched face lies up.",
+    ],
+    legend: [
+      { symbol: rectangle("l1", 5, 5), words: "threaded" },
+      { symbol: rectangle("l2", 8, 5), words: "combined" },
+    ],
     bands: [
-      { region: "Head", holes: "H1–H5", pairings: [{ zone: "threaded round", called: "Screw 2.7 locking", hand: "sleeve 2.7, drill 2.0, driver 10, limiter 0.9 N·m" }] },
-      { region: "Shaft", holes: "S1–S5", pairings: [{ zone: "threaded part", called: "Screw 3.5 locking", hand: "sleeve 3.5, drill 2.7, driver 20, limiter 1.6 N·m" }] },
+      {
+        region: "Head",
+        holes: "H1–H5",
+        pairings: [
+          {
+            zone: "threaded round",
+            called: "Screw 2.7 locking",
+            hand: "sleeve 2.7, drill 2.0, driver 10, limiter 0.9 N·m",
+          },
+        ],
+      },
+      {
+        region: "Shaft",
+        holes: "S1–S5",
+        pairings: [
+          {
+            zone: "threaded part",
+            called: "Screw 3.5 locking",
+            hand: "sleeve 3.5, drill 2.7, driver 20, limiter 1.6 N·m",
+          },
+        ],
+      },
     ],
     traps: box("Goes in, and is wrong.", "Screw 3.5 locking in oblong 3.5: its head lodges there."),
-    table: [{ label: "H1", kind: "threaded", takes: "Screw 2.7 locking" }, { label: "S1", kind: "combined, threaded part proximal", takes: "Screw 3.5 locking or Screw 3.5 cortical" }],
+    table: [
+      { label: "H1", kind: "threaded", takes: "Screw 2.7 locking" },
+      {
+        label: "S1",
+        kind: "combined, threaded part proximal",
+        takes: "Screw 3.5 locking or Screw 3.5 cortical",
+      },
+    ],
   };
 }
 
 function steps(): StepView {
-  const step = (number: number, verb: string, inHand: string, more: Partial<StepView["steps"][number]>): StepView["steps"][number] => ({
-    number: String(number), verb, say: "Turn the sleeve in by hand until it stands square on the plate.", inHand,
-    frame: rectangle(`f${number}`, 38, 20), decides: "", skip: "", cautions: [], tally: [], ...more,
+  const step = (
+    number: number,
+    verb: string,
+    inHand: string,
+    more: Partial<StepView["steps"][number]>,
+  ): StepView["steps"][number] => ({
+    number: String(number),
+    verb,
+    say: "Turn the sleeve in by hand until it stands square on the plate.",
+    inHand,
+    frame: rectangle(`f${number}`, 38, 20),
+    decides: "",
+    skip: "",
+    cautions: [],
+    tally: [],
+    ...more,
   });
   return {
-    ...frame("steps-locking", portrait), kind: "steps", subject: "Locking screw through the threaded sleeve",
+    ...frame("steps-locking", portrait),
+    kind: "steps",
+    subject: "Locking screw through the threaded sleeve",
     steps: [
-      step(1, "Turn in the sleeve", "sleeve 3.5", { cautions: [{ ...caution, id: "sleeve-square" }] }),
-      step(2, "Measure", "gauge 10–70", { decides: "Surgeon decides", skip: "May be left out: when the marks were read (the surgeon)." }),
+      step(1, "Turn in the sleeve", "sleeve 3.5", {
+        cautions: [{ ...caution, id: "sleeve-square" }],
+      }),
+      step(2, "Measure", "gauge 10–70", {
+        decides: "Surgeon decides",
+        skip: "May be left out: when the marks were read (the surgeon).",
+      }),
       step(3, "Tighten to the limit", "limiter 1.6 N·m", { tally: ["1", "2", "3"] }),
     ],
   };
@@ -103,17 +243,39 @@ function steps(): StepView {
 
 function tray(): TrayView {
   return {
-    ...frame("tray-small", a4), kind: "tray", trayMark: "Marked MN-1", map: rectangle("tray-map", 180, 110),
-    contents: [{ slot: "A1", what: "drill 2.5", mark: "2.5", quantity: "2" }, { slot: "A2", what: "drill 2.7", mark: "2.7", quantity: "2" }],
-    total: "Total 46 pieces", lookAlikes: box("Looks alike.", "Drill 2.5 and drill 2.7: count the rings, two or three."),
+    ...frame("tray-small", a4),
+    kind: "tray",
+    trayMark: "Marked MN-1",
+    map: rectangle("tray-map", 180, 110),
+    contents: [
+      { slot: "A1", what: "drill 2.5", mark: "2.5", quantity: "2" },
+      { slot: "A2", what: "drill 2.7", mark: "2.7", quantity: "2" },
+    ],
+    total: "Total 46 pieces",
+    lookAlikes: box("Looks alike.", "Drill 2.5 and drill 2.7: count the rings, two or three."),
   };
 }
 
 function theCase(): CaseView {
   return {
-    ...frame("case-a", a4), kind: "case", code: "CASE-A", sideWords: "RIGHT", plateWords: "Lower fibula plate, right, 5 holes",
-    siteWords: "Brackenhollow General; trays checked 2026-10-01", expires: "Expires 2026-12-01. Destroy after the case.", map: rectangle("case-map", 160, 42),
-    rows: [{ order: "1", hole: "S3 plain part", called: "Screw 3.5 cortical", technique: "Neutral", hand: "guide 2.5 centred end, drill 2.5, driver 20, by hand", lengths: "14–20" }],
+    ...frame("case-a", a4),
+    kind: "case",
+    code: "CASE-A",
+    sideWords: "RIGHT",
+    plateWords: "Lower fibula plate, right, 5 holes",
+    siteWords: "Brackenhollow General; trays checked 2026-10-01",
+    expires: "Expires 2026-12-01. Destroy after the case.",
+    map: rectangle("case-map", 160, 42),
+    rows: [
+      {
+        order: "1",
+        hole: "S3 plain part",
+        called: "Screw 3.5 cortical",
+        technique: "Neutral",
+        hand: "guide 2.5 centred end, drill 2.5, driver 20, by hand",
+        lengths: "14–20",
+      },
+    ],
     pull: [
       { what: "drill 2.5", place: "Small tray, slot A1", status: "in tray" },
       { what: "sleeve 3.5", place: "Small tray, slot A2", status: "missing" },
@@ -124,4 +286,11 @@ function theCase(): CaseView {
 }
 
 /** One small view of each kind of sheet, every optional part present somewhere. */
-export const sampleViews: readonly SheetView[] = [pairing(), lengths(), plateMap(), steps(), tray(), theCase()];
+export const sampleViews: readonly SheetView[] = [
+  pairing(),
+  lengths(),
+  plateMap(),
+  steps(),
+  tray(),
+  theCase(),
+];

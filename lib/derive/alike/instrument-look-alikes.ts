@@ -11,8 +11,14 @@ import { type Feature, told } from "./told.ts";
 /** Diameters this near or nearer are taken for one another, micrometres. */
 const near = 300;
 
-const long: Feature<{ readonly length: number }> = { value: ({ length }) => `${wholeMm(length)} mm`, words: (length) => `${length} long` };
-const etched: Feature<{ readonly mark: string }> = { value: ({ mark }) => `"${mark}"`, words: (mark) => `etched ${mark}` };
+const long: Feature<{ readonly length: number }> = {
+  value: ({ length }) => `${wholeMm(length)} mm`,
+  words: (length) => `${length} long`,
+};
+const etched: Feature<{ readonly mark: string }> = {
+  value: ({ mark }) => `"${mark}"`,
+  words: (mark) => `etched ${mark}`,
+};
 
 /** How one kind of instrument is confused and told apart; `size` is its diameter or bore, micrometres. */
 type Kind<K extends InstrumentKind> = {
@@ -22,44 +28,98 @@ type Kind<K extends InstrumentKind> = {
   readonly features: (catalogue: Catalogue) => readonly Feature<Defined<InstrumentOf<K>>>[];
 };
 
-function alike<K extends InstrumentKind>({ kind, what, size, features }: Kind<K>, catalogue: Catalogue, instruments: readonly Defined<Instrument>[]): readonly LookAlike[] {
-  const own = instruments.filter((one): one is Defined<Instrument> & Defined<InstrumentOf<K>> => one.kind === kind);
+function alike<K extends InstrumentKind>(
+  { kind, what, size, features }: Kind<K>,
+  catalogue: Catalogue,
+  instruments: readonly Defined<Instrument>[],
+): readonly LookAlike[] {
+  const own = instruments.filter(
+    (one): one is Defined<Instrument> & Defined<InstrumentOf<K>> => one.kind === kind,
+  );
   return pairs(own)
-    .map(([a, b]) => ({ a, b, apart: size ? Math.abs(size(a) - size(b)) : Number.POSITIVE_INFINITY }))
+    .map(([a, b]) => ({
+      a,
+      b,
+      apart: size ? Math.abs(size(a) - size(b)) : Number.POSITIVE_INFINITY,
+    }))
     .filter(({ a, b, apart }) => a.mark === b.mark || apart <= near)
     .sort((one, other) => (one.apart === other.apart ? 0 : one.apart - other.apart))
     .map(({ a, b }) => ({ a: a.id, b: b.id, what, ...told(features(catalogue), a, b) }));
 }
 
 const drill: Kind<"drill"> = {
-  kind: "drill", what: "drill", size: ({ diameter }) => diameter,
-  features: () => [{ value: ({ bands }) => bands?.toString(), words: (rings) => `${rings} ${rings === "1" ? "ring" : "rings"} on the shank` }, long, etched],
+  kind: "drill",
+  what: "drill",
+  size: ({ diameter }) => diameter,
+  features: () => [
+    {
+      value: ({ bands }) => bands?.toString(),
+      words: (rings) => `${rings} ${rings === "1" ? "ring" : "rings"} on the shank`,
+    },
+    long,
+    etched,
+  ],
 };
 const sleeve: Kind<"threaded-sleeve"> = {
-  kind: "threaded-sleeve", what: "sleeve", size: ({ bore }) => bore,
-  features: (catalogue) => [{ value: ({ thread }) => threadName(catalogue, thread), words: (thread) => thread }, long, etched],
+  kind: "threaded-sleeve",
+  what: "sleeve",
+  size: ({ bore }) => bore,
+  features: (catalogue) => [
+    { value: ({ thread }) => threadName(catalogue, thread), words: (thread) => thread },
+    long,
+    etched,
+  ],
 };
 const guide: Kind<"plain-guide"> = {
-  kind: "plain-guide", what: "guide", size: ({ bore }) => bore,
-  features: () => [{ value: ({ ends }) => ends[0] && `${mm(ends[0].foot)} mm`, words: (foot) => `foot ${foot} wide` }, long, etched],
+  kind: "plain-guide",
+  what: "guide",
+  size: ({ bore }) => bore,
+  features: () => [
+    {
+      value: ({ ends }) => ends[0] && `${mm(ends[0].foot)} mm`,
+      words: (foot) => `foot ${foot} wide`,
+    },
+    long,
+    etched,
+  ],
 };
 const insert: Kind<"reduction-insert"> = {
-  kind: "reduction-insert", what: "insert", size: ({ bore }) => bore,
-  features: () => [{ value: ({ outer }) => `${mm(outer)} mm`, words: (outer) => `outside ${outer} wide` }, long, etched],
+  kind: "reduction-insert",
+  what: "insert",
+  size: ({ bore }) => bore,
+  features: () => [
+    { value: ({ outer }) => `${mm(outer)} mm`, words: (outer) => `outside ${outer} wide` },
+    long,
+    etched,
+  ],
 };
 const tap: Kind<"tap"> = {
-  kind: "tap", what: "tap", size: ({ diameter }) => diameter,
-  features: () => [{ value: ({ pitch }) => `${mm(pitch)} mm`, words: (pitch) => `thread pitch ${pitch}` }, long, etched],
+  kind: "tap",
+  what: "tap",
+  size: ({ diameter }) => diameter,
+  features: () => [
+    { value: ({ pitch }) => `${mm(pitch)} mm`, words: (pitch) => `thread pitch ${pitch}` },
+    long,
+    etched,
+  ],
 };
 const driver: Kind<"driver-shaft"> = {
-  kind: "driver-shaft", what: "driver",
-  features: (catalogue) => [{ value: ({ drive }) => driveName(catalogue, drive), words: (drive) => drive }, long, etched],
+  kind: "driver-shaft",
+  what: "driver",
+  features: (catalogue) => [
+    { value: ({ drive }) => driveName(catalogue, drive), words: (drive) => drive },
+    long,
+    etched,
+  ],
 };
 
 /** Limiters that take the same shaft look alike whatever they are set to. */
 function limitersAlike(instruments: readonly Defined<Instrument>[]): readonly LookAlike[] {
   const own = instruments.flatMap((one) => (one.kind === "torque-limiter" ? [one] : []));
-  const torque: Feature<(typeof own)[number]> = { value: (one) => `${nm(one.torque)} N·m`, words: (value) => `releases at ${value}` };
+  const torque: Feature<(typeof own)[number]> = {
+    value: (one) => `${nm(one.torque)} N·m`,
+    words: (value) => `releases at ${value}`,
+  };
   return pairs(own)
     .filter(([a, b]) => a.mark === b.mark || a.coupling_in === b.coupling_in)
     .map(([a, b]) => ({ a: a.id, b: b.id, what: "limiter", ...told([torque, etched], a, b) }));
@@ -69,7 +129,12 @@ function limitersAlike(instruments: readonly Defined<Instrument>[]): readonly Lo
 export function instrumentLookAlikes(catalogue: Catalogue, system: string): readonly LookAlike[] {
   const all = systemInstruments(catalogue, system);
   return [
-    ...alike(drill, catalogue, all), ...alike(guide, catalogue, all), ...alike(sleeve, catalogue, all), ...alike(insert, catalogue, all),
-    ...alike(tap, catalogue, all), ...alike(driver, catalogue, all), ...limitersAlike(all),
+    ...alike(drill, catalogue, all),
+    ...alike(guide, catalogue, all),
+    ...alike(sleeve, catalogue, all),
+    ...alike(insert, catalogue, all),
+    ...alike(tap, catalogue, all),
+    ...alike(driver, catalogue, all),
+    ...limitersAlike(all),
   ];
 }

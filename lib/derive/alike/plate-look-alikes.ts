@@ -11,14 +11,32 @@ const isNear = (a: number, b: number): boolean => Math.abs(a - b) * 10 <= Math.m
 const width = ({ bounds }: LaidPlate): number => bounds.max[1] - bounds.min[1];
 
 const features: readonly Feature<DrawnPlate>[] = [
-  { value: ({ thickness }) => `${mm(thickness.shaft)} mm`, words: (thickness) => `thickness ${thickness}` },
+  {
+    value: ({ thickness }) => `${mm(thickness.shaft)} mm`,
+    words: (thickness) => `thickness ${thickness}`,
+  },
   { value: ({ mark }) => `"${mark}"`, words: (mark) => `etched ${mark}` },
 ];
 
 /** Plates of one system that in some length have nearly the same outline, within 10 %, and differ in stiffness. */
-export function plateLookAlikes(catalogue: Catalogue, system: string, plates: readonly LaidPlate[]): readonly LookAlike[] {
-  const drawn = ({ plate }: LaidPlate): DrawnPlate => drawnPlate(catalogue, known(catalogue.plates, plate));
+export function plateLookAlikes(
+  catalogue: Catalogue,
+  system: string,
+  plates: readonly LaidPlate[],
+): readonly LookAlike[] {
+  const drawn = ({ plate }: LaidPlate): DrawnPlate =>
+    drawnPlate(catalogue, known(catalogue.plates, plate));
   return pairs(plates.filter((plate) => plate.system === system))
-    .filter(([a, b]) => drawn(a).stiffness !== drawn(b).stiffness && isNear(a.length, b.length) && isNear(width(a), width(b)))
-    .map(([a, b]) => ({ a: a.plate, b: b.plate, what: "plate", ...told(features, drawn(a), drawn(b)) }));
+    .filter(
+      ([a, b]) =>
+        drawn(a).stiffness !== drawn(b).stiffness &&
+        isNear(a.length, b.length) &&
+        isNear(width(a), width(b)),
+    )
+    .map(([a, b]) => ({
+      a: a.plate,
+      b: b.plate,
+      what: "plate",
+      ...told(features, drawn(a), drawn(b)),
+    }));
 }

@@ -14,7 +14,10 @@ const near = 300;
 
 const features = (catalogue: Catalogue): readonly Feature<Defined<Screw>>[] => [
   { value: ({ head }) => head.form, words: (form) => `${form} head` },
-  { value: ({ thread }) => (thread.extent === "full" ? "to the head" : "part of the way"), words: (extent) => `threaded ${extent}` },
+  {
+    value: ({ thread }) => (thread.extent === "full" ? "to the head" : "part of the way"),
+    words: (extent) => `threaded ${extent}`,
+  },
   { value: ({ pitch }) => `${mm(pitch)} mm`, words: (pitch) => `thread pitch ${pitch}` },
   { value: ({ drive }) => driveName(catalogue, drive), words: (drive) => drive },
   { value: ({ mark }) => `"${mark}"`, words: (mark) => `etched ${mark}` },
@@ -23,15 +26,31 @@ const features = (catalogue: Catalogue): readonly Feature<Defined<Screw>>[] => [
 /** Screws of one system with the same mark or near diameters, and drills that are called by a screw's number. */
 export function screwLookAlikes(catalogue: Catalogue, system: string): readonly LookAlike[] {
   const screws = inIdOrder(catalogue.screws).filter((screw) => screw.system === system);
-  const drills = systemInstruments(catalogue, system).flatMap((one) => (one.kind === "drill" ? [one] : []));
+  const drills = systemInstruments(catalogue, system).flatMap((one) =>
+    one.kind === "drill" ? [one] : [],
+  );
   return [
     ...pairs(screws)
       .filter(([a, b]) => a.mark === b.mark || Math.abs(a.major - b.major) <= near)
-      .map(([a, b]): LookAlike => ({ a: a.id, b: b.id, what: "screw", ...told(features(catalogue), a, b) })),
+      .map(
+        ([a, b]): LookAlike => ({
+          a: a.id,
+          b: b.id,
+          what: "screw",
+          ...told(features(catalogue), a, b),
+        }),
+      ),
     ...drills.flatMap((drill) =>
       screws
         .filter(({ major }) => major === drill.diameter)
-        .map((screw): LookAlike => ({ a: drill.id, b: screw.id, what: "drill", tell: `both are ${mm(drill.diameter)} mm: say drill or screw with the number` })),
+        .map(
+          (screw): LookAlike => ({
+            a: drill.id,
+            b: screw.id,
+            what: "drill",
+            tell: `both are ${mm(drill.diameter)} mm: say drill or screw with the number`,
+          }),
+        ),
     ),
   ];
 }

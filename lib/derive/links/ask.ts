@@ -15,10 +15,16 @@ export type Work = {
 };
 
 /** What one link must be, with the instruments that were settled before it. */
-export type Ask = Work & { readonly query: Query; readonly settled: ReadonlyMap<Role, Defined<Instrument>> };
+export type Ask = Work & {
+  readonly query: Query;
+  readonly settled: ReadonlyMap<Role, Defined<Instrument>>;
+};
 
 /** Why a candidate falls out, with its numbers in mm or N·m; undefined where it fits. */
-export type Criterion<K extends InstrumentKind> = (candidate: Defined<InstrumentOf<K>>, ask: Ask) => string | undefined;
+export type Criterion<K extends InstrumentKind> = (
+  candidate: Defined<InstrumentOf<K>>,
+  ask: Ask,
+) => string | undefined;
 
 /** Everything an instrument of one kind must meet, by name. */
 export type Criteria<K extends InstrumentKind> = Readonly<Record<string, Criterion<K>>>;

@@ -3,5 +3,8 @@ import type { Criteria } from "./ask.ts";
 
 /** A driver shaft is found by the screw's drive. */
 export const driverShaftCriteria: Criteria<"driver-shaft"> = {
-  drive: ({ drive }, { catalogue, screw }) => (drive === screw.drive ? undefined : `drive ${driveName(catalogue, drive)}; ${driveName(catalogue, screw.drive)} is asked`),
+  drive: ({ drive }, { catalogue, screw }) =>
+    drive === screw.drive
+      ? undefined
+      : `drive ${driveName(catalogue, drive)}; ${driveName(catalogue, screw.drive)} is asked`,
 };

@@ -13,6 +13,8 @@ export const handleCriteria: Criteria<"handle"> = {
   coupling: ({ coupling }, ask) => {
     const wanted = wantedCoupling(ask);
     if (wanted === undefined) return "the technique names no driver to join";
-    return coupling === wanted ? undefined : `takes ${couplingName(ask.catalogue, coupling)}; ${couplingName(ask.catalogue, wanted)} is asked`;
+    return coupling === wanted
+      ? undefined
+      : `takes ${couplingName(ask.catalogue, coupling)}; ${couplingName(ask.catalogue, wanted)} is asked`;
   },
 };

@@ -1,7 +1,7 @@
 import type { Defined } from "../../model/definition.ts";
 import type { Figure } from "../../model/figure.ts";
 import type { Interfaces } from "../../model/interfaces.ts";
-import { wholeMm, type Um } from "../../model/measure.ts";
+import { type Um, wholeMm } from "../../model/measure.ts";
 import type { Screw } from "../../model/screw.ts";
 import { drawFigure } from "../canvas.ts";
 import { screwData, screwShape } from "../parts/screw-shape.ts";
@@ -20,6 +20,10 @@ export function screw(id: string, one: Defined<Screw>, interfaces: Interfaces, l
     height: half * 2,
   };
   return drawFigure(id, about, (pen) => {
-    pen.group("screw", { at: [edge, half], data: { ...screwData(one, length), scale: 1 } }, (inner) => drawShape(inner, shape));
+    pen.group(
+      "screw",
+      { at: [edge, half], data: { ...screwData(one, length), scale: 1 } },
+      (inner) => drawShape(inner, shape),
+    );
   });
 }

@@ -18,8 +18,14 @@ export function trayMap(
   size: { readonly width: number; readonly height: number },
 ): Figure {
   const inner = { width: inMm(tray.size.width), height: inMm(tray.size.height) };
-  const scale = Math.min((size.width - 2 * edge) / inner.width, (size.height - 2 * edge) / inner.height);
-  const cell = { width: (inner.width / tray.grid.columns) * scale, height: (inner.height / tray.grid.rows) * scale };
+  const scale = Math.min(
+    (size.width - 2 * edge) / inner.width,
+    (size.height - 2 * edge) / inner.height,
+  );
+  const cell = {
+    width: (inner.width / tray.grid.columns) * scale,
+    height: (inner.height / tray.grid.rows) * scale,
+  };
   const places = new Map(tray.slots.map((slot) => [slot.slot, slot]));
   const about = {
     title: `${tray.name}: where everything lies`,
@@ -28,7 +34,13 @@ export function trayMap(
     height: inner.height * scale + 2 * edge,
   };
   return drawFigure(id, about, (pen) => {
-    pen.box([edge, edge], inner.width * scale, inner.height * scale, { fill: "tint", stroke: "heavy", data: { tray: tray.id, scale } }, 1.5);
+    pen.box(
+      [edge, edge],
+      inner.width * scale,
+      inner.height * scale,
+      { fill: "tint", stroke: "heavy", data: { tray: tray.id, scale } },
+      1.5,
+    );
     for (const slot of slots) {
       const place = places.get(slot.slot);
       if (place === undefined) throw new Error(`No slot "${slot.slot}" in tray "${tray.id}"`);

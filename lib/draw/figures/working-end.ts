@@ -31,8 +31,12 @@ export function workingEnd(
     height: half * 2,
   };
   return drawFigure(id, about, (pen) => {
-    pen.group("instrument", { at: [edge, half], data: { ...instrumentData(instrument), scale: 1 } }, (inner) => {
-      drawShape(inner, shape, stretches);
-    });
+    pen.group(
+      "instrument",
+      { at: [edge, half], data: { ...instrumentData(instrument), scale: 1 } },
+      (inner) => {
+        drawShape(inner, shape, stretches);
+      },
+    );
   });
 }

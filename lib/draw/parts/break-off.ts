@@ -1,4 +1,4 @@
-import { shapeLength, type Shape, type Stretch } from "./shape.ts";
+import { type Shape, type Stretch, shapeLength } from "./shape.ts";
 
 const gap = 1.4;
 const leastFront = 9;
@@ -13,6 +13,10 @@ export function breakOff(shape: Shape, room: number, scale = 1): readonly Stretc
   const free = (room - breakRoom) / scale;
   const { focus } = shape;
   const front = focus === undefined ? 0 : free - gap / scale - (focus.to - focus.from);
-  if (focus === undefined || front * scale < leastFront || front >= focus.from) return [{ from: 0, to: free, at: 0 }];
-  return [{ from: 0, to: front, at: 0 }, { ...focus, at: front + gap / scale }];
+  if (focus === undefined || front * scale < leastFront || front >= focus.from)
+    return [{ from: 0, to: free, at: 0 }];
+  return [
+    { from: 0, to: front, at: 0 },
+    { ...focus, at: front + gap / scale },
+  ];
 }

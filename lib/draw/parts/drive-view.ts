@@ -6,7 +6,10 @@ import type { EndView } from "./shape.ts";
 type Form = Interfaces["drives"][string]["form"];
 
 /** The drive of the registry, size in mm; throws (our own fault) when the registry lacks it. */
-export function driveOf(interfaces: Interfaces, id: string): { readonly form: Form; readonly across: number } {
+export function driveOf(
+  interfaces: Interfaces,
+  id: string,
+): { readonly form: Form; readonly across: number } {
   const found = interfaces.drives[id];
   if (found === undefined) throw new Error(`No drive "${id}" in the registry`);
   return { form: found.form, across: inMm(found.across) };
@@ -26,8 +29,9 @@ export function driveView(form: Form, across: number): EndView {
 }
 
 /** Outline of a drive about the origin, `radius` mm to its outermost point. */
-export function driveOutline(form: Form, radius: number): readonly PathPiece[] {
-  if (form === "hexalobular") return around(72, (angle) => radius * (0.86 + 0.14 * Math.cos(6 * angle)));
+function driveOutline(form: Form, radius: number): readonly PathPiece[] {
+  if (form === "hexalobular")
+    return around(72, (angle) => radius * (0.86 + 0.14 * Math.cos(6 * angle)));
   if (form === "hexagonal") return around(6, () => radius);
   if (form === "square") return around(4, () => radius);
   return closed(cross.map(([x, y]) => [x * radius, y * radius]));
@@ -35,13 +39,25 @@ export function driveOutline(form: Form, radius: number): readonly PathPiece[] {
 
 const arm = 0.24;
 const cross: readonly Spot[] = [
-  [1, -arm], [1, arm], [arm, arm], [arm, 1], [-arm, 1], [-arm, arm],
-  [-1, arm], [-1, -arm], [-arm, -arm], [-arm, -1], [arm, -1], [arm, -arm],
+  [1, -arm],
+  [1, arm],
+  [arm, arm],
+  [arm, 1],
+  [-arm, 1],
+  [-arm, arm],
+  [-1, arm],
+  [-1, -arm],
+  [-arm, -arm],
+  [-arm, -1],
+  [arm, -1],
+  [arm, -arm],
 ];
 
 function around(count: number, radiusAt: (angle: number) => number): readonly PathPiece[] {
   const angles = Array.from({ length: count }, (_, index) => (index * 2 * Math.PI) / count);
-  return closed(angles.map((angle) => [radiusAt(angle) * Math.cos(angle), radiusAt(angle) * Math.sin(angle)]));
+  return closed(
+    angles.map((angle) => [radiusAt(angle) * Math.cos(angle), radiusAt(angle) * Math.sin(angle)]),
+  );
 }
 
 function closed(spots: readonly Spot[]): readonly PathPiece[] {

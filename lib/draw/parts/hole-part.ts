@@ -2,7 +2,11 @@ import type { OpeningKind } from "../../model/zone.ts";
 import type { Pen } from "../canvas.ts";
 
 /** Sizes of one zone of a hole, mm: the narrowest width a screw passes, the seat around it, the length of a slot. */
-export type ZoneSizes = { readonly through: number; readonly seat?: number; readonly slot?: number };
+export type ZoneSizes = {
+  readonly through: number;
+  readonly seat?: number;
+  readonly slot?: number;
+};
 
 /** Sizes of a hole, mm. A combined opening has a plain zone beside the threaded one, their centres `apart`. */
 export type HoleSizes = ZoneSizes & { readonly beside?: ZoneSizes & { readonly apart: number } };

@@ -36,11 +36,20 @@ export const instrumentParts: { readonly [K in InstrumentKind]: InstrumentPart<K
 };
 
 /** The silhouette of an instrument, true size in mm; `end` names the end of a guide that stands to the left. */
-export function instrumentShape(instrument: Instrument, interfaces: Interfaces, end?: string): Shape {
+export function instrumentShape(
+  instrument: Instrument,
+  interfaces: Interfaces,
+  end?: string,
+): Shape {
   return shapeBy(instrument.kind, instrument, interfaces, end);
 }
 
-function shapeBy<K extends InstrumentKind>(kind: K, instrument: Instrument, interfaces: Interfaces, end?: string): Shape {
+function shapeBy<K extends InstrumentKind>(
+  kind: K,
+  instrument: Instrument,
+  interfaces: Interfaces,
+  end?: string,
+): Shape {
   const part: InstrumentPart<K> = instrumentParts[kind];
   return part.shape(instrument as Parameters<typeof part.shape>[0], interfaces, end);
 }

@@ -1,10 +1,10 @@
-import type { Um } from "../../model/measure.ts";
 import type { Interfaces } from "../../model/interfaces.ts";
+import type { Um } from "../../model/measure.ts";
 import type { Screw } from "../../model/screw.ts";
 import { driveOf } from "./drive-view.ts";
 import { inMm } from "./instrument-part.ts";
-import { screwHead } from "./segments/screw-head.ts";
 import { rod } from "./segments/rod.ts";
+import { screwHead } from "./segments/screw-head.ts";
 import { screwTip } from "./segments/screw-tip.ts";
 import { thread } from "./segments/thread.ts";
 import type { Segment, Shape } from "./shape.ts";
@@ -16,17 +16,29 @@ export function screwShape(screw: Screw, interfaces: Interfaces, length: Um): Sh
   const pitch = inMm(screw.pitch);
   const height = inMm(screw.head.height);
   const stem = inMm(length) - (screw.length_counts_from === "head-top" ? height : 0);
-  const tip = Math.min(stem * 0.4, screw.tip === "cutting" ? pitch * 2.6 : pitch * 1.4 + core * 0.3);
-  const threaded = screw.thread.extent === "full" ? stem : Math.min(stem, inMm(screw.thread.length));
+  const tip = Math.min(
+    stem * 0.4,
+    screw.tip === "cutting" ? pitch * 2.6 : pitch * 1.4 + core * 0.3,
+  );
+  const threaded =
+    screw.thread.extent === "full" ? stem : Math.min(stem, inMm(screw.thread.length));
   const plain = stem - threaded;
   const sizes = { major, core, pitch };
-  const shank: readonly Segment[] = plain > 0.05 ? [rod(plain, inMm(screw.shaft ?? screw.core), { ends: "left", data: { edge: "shaft" } })] : [];
+  const shank: readonly Segment[] =
+    plain > 0.05
+      ? [rod(plain, inMm(screw.shaft ?? screw.core), { ends: "left", data: { edge: "shaft" } })]
+      : [];
   return {
     segments: [
       screwTip(tip, sizes, screw.tip),
       thread(threaded - tip, { ...sizes, crests: pitch >= 1 }),
       ...shank,
-      screwHead(screw.head, headPitch(screw, interfaces), core, driveOf(interfaces, screw.drive).across),
+      screwHead(
+        screw.head,
+        headPitch(screw, interfaces),
+        core,
+        driveOf(interfaces, screw.drive).across,
+      ),
     ],
   };
 }

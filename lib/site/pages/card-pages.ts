@@ -6,7 +6,7 @@ const keyOf = (sheet: SheetView): string => `${sheet.id}.${sheet.format.id}`;
 export const cardPath = (sheet: SheetView): string => `cards/${sheet.id}/${sheet.format.id}.html`;
 
 /** A card as the indexes show it. */
-export function cardEntry({ prints }: SiteInput, sheet: SheetView): CardEntry {
+function cardEntry({ prints }: SiteInput, sheet: SheetView): CardEntry {
   const print = prints.get(keyOf(sheet));
   return {
     title: sheet.title,

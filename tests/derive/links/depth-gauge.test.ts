@@ -5,7 +5,10 @@ import { change, reasonsOf } from "../verdict-of.ts";
 const gauge = "instrument/gauge-small";
 const reasons = (...edits: Edit[]) => reasonsOf("locking", "gauge", "gauge-small", edits);
 
-it.each([[2.699, []], [2.7, ["hook 2.7 does not pass the hole of drill 2.7"]]])("judges a hook of %f in the hole of drill 2.7", (hook, because) => {
+it.each([
+  [2.699, []],
+  [2.7, ["hook 2.7 does not pass the hole of drill 2.7"]],
+])("judges a hook of %f in the hole of drill 2.7", (hook, because) => {
   expect(reasons(change(gauge, "hook").to(hook))).toEqual(because);
 });
 
@@ -18,10 +21,16 @@ it.each([
 });
 
 it("leaves a gauge for the sleeve once the sleeve is out", () => {
-  expect(reasons(change(gauge, "seat").to("sleeve"))).toEqual(["seats on a sleeve; here the hole itself is measured"]);
+  expect(reasons(change(gauge, "seat").to("sleeve"))).toEqual([
+    "seats on a sleeve; here the hole itself is measured",
+  ]);
 });
 
 it("takes a gauge for the sleeve while the sleeve is in", () => {
-  const stays = change("recipe/locking-through-sleeve", "steps", 2).to({ id: "look", verb: "confirm", say: "Look." });
+  const stays = change("recipe/locking-through-sleeve", "steps", 2).to({
+    id: "look",
+    verb: "confirm",
+    say: "Look.",
+  });
   expect(reasons(stays, change(gauge, "seat").to("sleeve"))).toEqual([]);
 });

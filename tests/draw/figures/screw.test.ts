@@ -6,7 +6,8 @@ import { sampleScrews } from "../sample-screws.ts";
 
 const outline = 0.8;
 const rows = sampleScrews.map((one) => [one.name, one] as const);
-const drawn = (one: (typeof sampleScrews)[number], length: number) => screw("s", one, sampleInterfaces, length);
+const drawn = (one: (typeof sampleScrews)[number], length: number) =>
+  screw("s", one, sampleInterfaces, length);
 
 describe("a screw's picture", () => {
   test.each(rows)("of a %s is as long as asked, counted as the screw counts it", (_name, one) => {
@@ -18,12 +19,24 @@ describe("a screw's picture", () => {
 
   test.each(rows)("of a %s has the true thread, core, pitch and head", (_name, one) => {
     const svg = drawn(one, 50_000).svg;
-    const thread = edgesOf(svg, "thread").find(({ attributes }) => attributes["data-pitch"] === String(one.pitch / 1000));
-    const widest = Math.max(...edgesOf(svg, "thread").filter(({ attributes }) => attributes["data-pitch"] === String(one.pitch / 1000)).map((each) => extent(each, 1)));
-    expect(thread?.attributes).toMatchObject({ "data-major": String(one.major / 1000), "data-core": String(one.core / 1000) });
+    const thread = edgesOf(svg, "thread").find(
+      ({ attributes }) => attributes["data-pitch"] === String(one.pitch / 1000),
+    );
+    const widest = Math.max(
+      ...edgesOf(svg, "thread")
+        .filter(({ attributes }) => attributes["data-pitch"] === String(one.pitch / 1000))
+        .map((each) => extent(each, 1)),
+    );
+    expect(thread?.attributes).toMatchObject({
+      "data-major": String(one.major / 1000),
+      "data-core": String(one.core / 1000),
+    });
     expect(widest).toBeCloseTo(one.major / 1000, 1);
     const head = readSvg(svg).find(({ attributes }) => attributes.class === "head");
-    expect(head?.attributes).toMatchObject({ "data-head": one.head.form, "data-diameter": String(one.head.diameter / 1000) });
+    expect(head?.attributes).toMatchObject({
+      "data-head": one.head.form,
+      "data-diameter": String(one.head.diameter / 1000),
+    });
     expect(edgesOf(svg, "recess")).toHaveLength(1);
   });
 
@@ -36,18 +49,26 @@ describe("a screw's picture", () => {
   });
 
   test("tells a cutting tip from a rounded one", () => {
-    expect(sampleScrews.map((one) => edgesOf(drawn(one, 50_000).svg, "cutting-flute").length)).toEqual([1, 1, 0]);
-    expect(sampleScrews.map((one) => edgesOf(drawn(one, 50_000).svg, "rounded-tip").length)).toEqual([0, 0, 1]);
+    expect(
+      sampleScrews.map((one) => edgesOf(drawn(one, 50_000).svg, "cutting-flute").length),
+    ).toEqual([1, 1, 0]);
+    expect(
+      sampleScrews.map((one) => edgesOf(drawn(one, 50_000).svg, "rounded-tip").length),
+    ).toEqual([0, 0, 1]);
   });
 
   test("repeats a threaded head's teeth by the registry's pitch", () => {
     const locking = sampleScrews.find(({ class: kind }) => kind === "locking");
     const svg = locking === undefined ? "" : drawn(locking, 20_000).svg;
-    expect(edgesOf(svg, "thread").some(({ attributes }) => attributes["data-pitch"] === "0.7")).toBe(true);
+    expect(
+      edgesOf(svg, "thread").some(({ attributes }) => attributes["data-pitch"] === "0.7"),
+    ).toBe(true);
   });
 
   test("of a partially threaded screw equals its approved picture", async () => {
     const one = sampleScrews.at(-1);
-    await expect(one === undefined ? "" : `${drawn(one, 50_000).svg}\n`).toMatchFileSnapshot("../approved/screw-partial.svg");
+    await expect(one === undefined ? "" : `${drawn(one, 50_000).svg}\n`).toMatchFileSnapshot(
+      "../approved/screw-partial.svg",
+    );
   });
 });

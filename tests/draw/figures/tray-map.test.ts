@@ -10,24 +10,60 @@ import { readSvg } from "../read-svg.ts";
 import { sampleInterfaces } from "../sample-interfaces.ts";
 import { sampleScrews } from "../sample-screws.ts";
 
-const instruments = Object.values(instrumentParts).flatMap((part): readonly Instrument[] => part.samples);
-const defined = (instrument: Instrument): Defined<Instrument> => ({ ...instrument, id: "sample", system: "general", file: "sample.yaml" });
-const rack = Array.from({ length: 21 }, (_, index) => ({ length: String(10 + 2 * index), quantity: "×4" }));
+const instruments = Object.values(instrumentParts).flatMap(
+  (part): readonly Instrument[] => part.samples,
+);
+const defined = (instrument: Instrument): Defined<Instrument> => ({
+  ...instrument,
+  id: "sample",
+  system: "general",
+  file: "sample.yaml",
+});
+const rack = Array.from({ length: 21 }, (_, index) => ({
+  length: String(10 + 2 * index),
+  quantity: "×4",
+}));
 
 const slots: readonly TrayMapSlot[] = [
-  ...instruments.map((instrument, index): TrayMapSlot => ({
-    slot: `A${index + 1}`, words: instrument.name, mark: instrument.mark, quantity: "×2", instrument: defined(instrument),
-    ...(index === 0 ? { looksLike: "drill 2.5 two rings, drill 2.7 three" } : {}),
-  })),
-  { slot: "B1", words: "cortical screw 3.5", mark: "3.5 C", quantity: "84 pieces", rack, ...(sampleScrews[0] === undefined ? {} : { screw: sampleScrews[0] }) },
+  ...instruments.map(
+    (instrument, index): TrayMapSlot => ({
+      slot: `A${index + 1}`,
+      words: instrument.name,
+      mark: instrument.mark,
+      quantity: "×2",
+      instrument: defined(instrument),
+      ...(index === 0 ? { looksLike: "drill 2.5 two rings, drill 2.7 three" } : {}),
+    }),
+  ),
+  {
+    slot: "B1",
+    words: "cortical screw 3.5",
+    mark: "3.5 C",
+    quantity: "84 pieces",
+    rack,
+    ...(sampleScrews[0] === undefined ? {} : { screw: sampleScrews[0] }),
+  },
 ];
 const tray: Defined<Tray> = {
   ...Tray.parse({
-    name: "Sample tray", mark: "S", revision: "1", grid: { columns: 2, rows: 9 }, size: { width: 400, height: 220 }, total: 30,
+    name: "Sample tray",
+    mark: "S",
+    revision: "1",
+    grid: { columns: 2, rows: 9 },
+    size: { width: 400, height: 220 },
+    total: 30,
     source: { document: "sample", section: "list" },
-    slots: slots.map(({ slot }, index) => ({ holds: "instrument", slot, at: [index % 2, Math.floor(index / 2)], instrument: "sample", quantity: 2 })),
+    slots: slots.map(({ slot }, index) => ({
+      holds: "instrument",
+      slot,
+      at: [index % 2, Math.floor(index / 2)],
+      instrument: "sample",
+      quantity: 2,
+    })),
   }),
-  id: "sample-tray", system: "general", file: "sample-tray.yaml",
+  id: "sample-tray",
+  system: "general",
+  file: "sample-tray.yaml",
 };
 const figure = trayMap("t", tray, slots, sampleInterfaces, { width: 277, height: 170 });
 const drawn = readSvg(figure.svg);
@@ -53,23 +89,41 @@ describe("a tray map", () => {
   });
 
   test("sets no capital lower than 2.3 mm", () => {
-    const sizes = drawn.flatMap(({ attributes }) => (attributes["font-size"] === undefined ? [] : [Number(attributes["font-size"])]));
+    const sizes = drawn.flatMap(({ attributes }) =>
+      attributes["font-size"] === undefined ? [] : [Number(attributes["font-size"])],
+    );
     expect(sizes.length).toBeGreaterThan(slots.length);
     expect(Math.min(...sizes) * capHeight).toBeGreaterThanOrEqual(2.3);
   });
 
   test("flags a look-alike by a pattern and by words", () => {
-    expect(drawn.filter(({ attributes }) => attributes["data-flag"] === "look-alike")).toHaveLength(1);
+    expect(drawn.filter(({ attributes }) => attributes["data-flag"] === "look-alike")).toHaveLength(
+      1,
+    );
     expect(figure.svg).toContain("looks alike: drill 2.5 two rings, drill 2.7 three");
   });
 
   test("says the pieces of a cramped rack once, and those of a length that differs beside it", () => {
     const [first] = sampleScrews;
     const mixed = rack.map((entry, index) => (index === 3 ? { ...entry, quantity: "×2" } : entry));
-    const one: TrayMapSlot = { slot: "A1", words: "cortical screw 3.5", mark: "3.5 C", quantity: "82 pieces", rack: mixed, ...(first === undefined ? {} : { screw: first }) };
+    const one: TrayMapSlot = {
+      slot: "A1",
+      words: "cortical screw 3.5",
+      mark: "3.5 C",
+      quantity: "82 pieces",
+      rack: mixed,
+      ...(first === undefined ? {} : { screw: first }),
+    };
     const wordsAt = (height: number): readonly string[] => {
-      const small = { ...tray, size: { width: 70_000, height: height * 1000 }, grid: { columns: 1, rows: 1 } };
-      const { svg } = trayMap("t", small, [one], sampleInterfaces, { width: 71, height: height + 1 });
+      const small = {
+        ...tray,
+        size: { width: 70_000, height: height * 1000 },
+        grid: { columns: 1, rows: 1 },
+      };
+      const { svg } = trayMap("t", small, [one], sampleInterfaces, {
+        width: 71,
+        height: height + 1,
+      });
       expect(svg).not.toContain("data-overflow");
       return [...svg.matchAll(/>([^<>]+)<\/text>/g)].map(([, text = ""]) => text);
     };
@@ -79,6 +133,14 @@ describe("a tray map", () => {
   });
 
   test("refuses a slot that the tray does not have", () => {
-    expect(() => trayMap("t", tray, [{ slot: "Z9", words: "x", mark: "x", quantity: "×1" }], sampleInterfaces, { width: 100, height: 100 })).toThrow('No slot "Z9"');
+    expect(() =>
+      trayMap(
+        "t",
+        tray,
+        [{ slot: "Z9", words: "x", mark: "x", quantity: "×1" }],
+        sampleInterfaces,
+        { width: 100, height: 100 },
+      ),
+    ).toThrow('No slot "Z9"');
   });
 });

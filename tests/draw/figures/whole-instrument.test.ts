@@ -5,17 +5,27 @@ import type { Instrument } from "../../../lib/model/instrument.ts";
 import { edgesOf, extent, readSvg } from "../read-svg.ts";
 import { sampleInterfaces } from "../sample-interfaces.ts";
 
-const samples = Object.values(instrumentParts).flatMap((part): readonly Instrument[] => part.samples);
+const samples = Object.values(instrumentParts).flatMap(
+  (part): readonly Instrument[] => part.samples,
+);
 const drawn = (sample: Instrument, width: number) =>
-  wholeInstrument("i", { ...sample, id: "sample", system: "general", file: "sample.yaml" }, sampleInterfaces, width);
+  wholeInstrument(
+    "i",
+    { ...sample, id: "sample", system: "general", file: "sample.yaml" },
+    sampleInterfaces,
+    width,
+  );
 
 describe("a whole instrument", () => {
-  test.each(samples.map((sample) => [sample.name, sample] as const))("%s fits its width and is never enlarged", (_name, sample) => {
-    expect(drawn(sample, 80).width).toBeLessThanOrEqual(80);
-    const large = drawn(sample, 500);
-    expect(large.description).toMatch(/^Drawn at true size\./);
-    expect(edgesOf(large.svg, "break")).toHaveLength(0);
-  });
+  test.each(samples.map((sample) => [sample.name, sample] as const))(
+    "%s fits its width and is never enlarged",
+    (_name, sample) => {
+      expect(drawn(sample, 80).width).toBeLessThanOrEqual(80);
+      const large = drawn(sample, 500);
+      expect(large.description).toMatch(/^Drawn at true size\./);
+      expect(edgesOf(large.svg, "break")).toHaveLength(0);
+    },
+  );
 
   test("keeps its proportion when it is made smaller", () => {
     const [drill] = instrumentParts.drill.samples;
@@ -24,7 +34,11 @@ describe("a whole instrument", () => {
     const [body] = edgesOf(figure.svg, "body");
     expect(figure.width).toBeCloseTo(75.8, 3);
     expect(body && extent(body, 1)).toBeCloseTo(2.7 / 2, 2);
-    expect(readSvg(figure.svg).find(({ attributes }) => attributes["data-part"] === "drill")?.attributes["data-scale"]).toBe("0.5");
+    expect(
+      readSvg(figure.svg).find(({ attributes }) => attributes["data-part"] === "drill")?.attributes[
+        "data-scale"
+      ],
+    ).toBe("0.5");
   });
 
   test("names a guide's ends in words and shows a third one as an arm", () => {

@@ -1,12 +1,17 @@
 import type { PathPiece, Pen } from "../../canvas.ts";
 
 /** Hooks at a plate's edge, seen from above: claws that point to the left from the origin, mm. The word stands beside them. */
-export function drawClaws(pen: Pen, hooks: { readonly count: number; readonly depth: number; readonly spread: number }): void {
+export function drawClaws(
+  pen: Pen,
+  hooks: { readonly count: number; readonly depth: number; readonly spread: number },
+): void {
   const { count, depth, spread } = hooks;
-  const thick = Math.min(2.2, spread / Math.max(1, count) * 0.55);
+  const thick = Math.min(2.2, (spread / Math.max(1, count)) * 0.55);
   for (let index = 0; index < count; index += 1) {
     const y = count === 1 ? 0 : -spread / 2 + (spread * index) / (count - 1);
-    pen.group("claw", { at: [0, y], data: { part: "hook", depth } }, (inner) => inner.path(claw(depth, thick), { fill: "metal" }));
+    pen.group("claw", { at: [0, y], data: { part: "hook", depth } }, (inner) =>
+      inner.path(claw(depth, thick), { fill: "metal" }),
+    );
   }
 }
 

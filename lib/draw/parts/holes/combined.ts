@@ -11,11 +11,17 @@ export const combined: HolePart = {
     const threadedAt = { at: [-beside.apart / 2, 0] } as const;
     const plainAt = { at: [beside.apart / 2, 0] } as const;
     pen.group("plain-part", plainAt, (inner) => {
-      drawStadium(inner, slot + seat - beside.through, seat, { fill: "metal", data: { edge: "seat", seat } });
+      drawStadium(inner, slot + seat - beside.through, seat, {
+        fill: "metal",
+        data: { edge: "seat", seat },
+      });
     });
     pen.group("threaded-part", threadedAt, (inner) => drawRim(inner, through));
     pen.group("plain-part", plainAt, (inner) => {
-      drawStadium(inner, slot, beside.through, { fill: "metal", data: { edge: "plain-through", through: beside.through, slot } });
+      drawStadium(inner, slot, beside.through, {
+        fill: "metal",
+        data: { edge: "plain-through", through: beside.through, slot },
+      });
     });
     pen.group("threaded-part", threadedAt, (inner) => drawTeeth(inner, through));
     pen.group("plain-part", plainAt, (inner) => {

@@ -1,9 +1,9 @@
 import type { Spot } from "../../canvas.ts";
-import { couplingWidth, inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
-import type { Segment } from "../shape.ts";
+import { couplingWidth, type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { coupling } from "../segments/coupling.ts";
 import { drawProfile } from "../segments/profile.ts";
 import { rod } from "../segments/rod.ts";
+import type { Segment } from "../shape.ts";
 
 /** A countersink: a pilot tip, a cutter of the head's own form, shank and coupling. */
 export const countersink: InstrumentPart<"countersink"> = {
@@ -26,7 +26,17 @@ export const countersink: InstrumentPart<"countersink"> = {
     };
   },
   samples: [
-    { kind: "countersink", name: "countersink 3.5", mark: "3.5", source: sampleSource, pilot: 2500, head: 6000, form: "spherical", length: 100000, coupling: "shaft-small" },
+    {
+      kind: "countersink",
+      name: "countersink 3.5",
+      mark: "3.5",
+      source: sampleSource,
+      pilot: 2500,
+      head: 6000,
+      form: "spherical",
+      length: 100000,
+      coupling: "shaft-small",
+    },
   ],
 };
 
@@ -36,13 +46,20 @@ function cutter(length: number, small: number, large: number, round: boolean): S
     return small + (large - small) * (round ? Math.sqrt(1 - (1 - part) ** 2) : part);
   };
   const edge = (part: number, from: number, to: number): Spot[] =>
-    Array.from({ length: 13 }, (_, index) => from + ((to - from) * index) / 12).map((x) => [x, part * half(x)]);
+    Array.from({ length: 13 }, (_, index) => from + ((to - from) * index) / 12).map((x) => [
+      x,
+      part * half(x),
+    ]);
   return {
     length,
     half: large,
     draw(pen, shown) {
       drawProfile(pen, edge(-1, shown.from, shown.to), edge(1, shown.from, shown.to), shown);
-      for (const part of [-0.5, 0, 0.5]) pen.polyline(edge(part, shown.from, shown.to), { stroke: "hair", data: { edge: "cutting-edge" } });
+      for (const part of [-0.5, 0, 0.5])
+        pen.polyline(edge(part, shown.from, shown.to), {
+          stroke: "hair",
+          data: { edge: "cutting-edge" },
+        });
     },
   };
 }

@@ -1,10 +1,10 @@
 import type { Pen } from "../../canvas.ts";
-import { inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
-import type { Segment, Shown } from "../shape.ts";
+import { type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { cone } from "../segments/cone.ts";
-import { drawProfile } from "../segments/profile.ts";
 import { grip } from "../segments/grip.ts";
+import { drawProfile } from "../segments/profile.ts";
 import { rod } from "../segments/rod.ts";
+import type { Segment, Shown } from "../shape.ts";
 
 const barrel = 7;
 
@@ -28,7 +28,17 @@ export const depthGauge: InstrumentPart<"depth-gauge"> = {
     };
   },
   samples: [
-    { kind: "depth-gauge", name: "depth gauge 10 to 70", mark: "10-70", source: sampleSource, scale: { from: 10000, to: 70000, step: 2000 }, hook: 1700, reads: "screw-length", seat: "plate-hole", length: 150000 },
+    {
+      kind: "depth-gauge",
+      name: "depth gauge 10 to 70",
+      mark: "10-70",
+      source: sampleSource,
+      scale: { from: 10000, to: 70000, step: 2000 },
+      hook: 1700,
+      reads: "screw-length",
+      seat: "plate-hole",
+      length: 150000,
+    },
   ],
 };
 
@@ -42,11 +52,41 @@ function hook(length: number, width: number): Segment {
       const nose = Math.min(0.9, width * 0.45);
       const data = { edge: "hook", hook: width };
       if (shown.cutLeft) {
-        drawProfile(pen, [[shown.from, top], [shown.to, top]], [[shown.from, top + thick], [shown.to, top + thick]], shown, "none");
+        drawProfile(
+          pen,
+          [
+            [shown.from, top],
+            [shown.to, top],
+          ],
+          [
+            [shown.from, top + thick],
+            [shown.to, top + thick],
+          ],
+          shown,
+          "none",
+        );
         return;
       }
-      pen.polygon([[shown.to, top], [0, top], [0, top + width], [nose, top + thick + 0.1], [shown.to, top + thick]], { fill: "metal", stroke: "none" });
-      pen.polyline([[shown.to, top], [0, top], [0, top + width], [nose, top + thick], [shown.to, top + thick]], { data });
+      pen.polygon(
+        [
+          [shown.to, top],
+          [0, top],
+          [0, top + width],
+          [nose, top + thick + 0.1],
+          [shown.to, top + thick],
+        ],
+        { fill: "metal", stroke: "none" },
+      );
+      pen.polyline(
+        [
+          [shown.to, top],
+          [0, top],
+          [0, top + width],
+          [nose, top + thick],
+          [shown.to, top + thick],
+        ],
+        { data },
+      );
     },
   };
 }
@@ -57,7 +97,8 @@ function scaled(length: number, from: number, to: number, step: number): Segment
     ...tube,
     draw(pen, shown) {
       tube.draw(pen, shown);
-      for (let value = from; value <= to + 0.001; value += step) drawTick(pen, value, 3 + value - from, shown);
+      for (let value = from; value <= to + 0.001; value += step)
+        drawTick(pen, value, 3 + value - from, shown);
     },
   };
 }
@@ -66,5 +107,8 @@ function drawTick(pen: Pen, value: number, x: number, shown: Shown): void {
   if (x < shown.from + 0.4 || x > shown.to - 0.4) return;
   const long = Math.abs(value / 10 - Math.round(value / 10)) < 0.001;
   const foot = barrel / 2;
-  pen.line([x, foot], [x, foot - (long ? 3.6 : 1.7)], { stroke: long ? "line" : "hair", data: { edge: "tick", value } });
+  pen.line([x, foot], [x, foot - (long ? 3.6 : 1.7)], {
+    stroke: long ? "line" : "hair",
+    data: { edge: "tick", value },
+  });
 }

@@ -1,4 +1,4 @@
-import { couplingWidth, inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
+import { couplingWidth, type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { coupling } from "../segments/coupling.ts";
 import { flutes } from "../segments/flutes.ts";
 import { bandWidth, rod } from "../segments/rod.ts";
@@ -19,9 +19,13 @@ export const drill: InstrumentPart<"drill"> = {
     const count = instrument.bands ?? 0;
     const first = shank - 1.2 - count * bandPitch;
     const bands = Array.from({ length: count }, (_, index) => first + index * bandPitch);
-    const sleeve = instrument.marks_for_sleeve_length === undefined ? reach : inMm(instrument.marks_for_sleeve_length);
+    const sleeve =
+      instrument.marks_for_sleeve_length === undefined
+        ? reach
+        : inMm(instrument.marks_for_sleeve_length);
     const rings: number[] = [];
-    for (let x = sleeve + markPitch; x < fluted + first - 1; x += markPitch) if (x > fluted + 1) rings.push(x - fluted);
+    for (let x = sleeve + markPitch; x < fluted + first - 1; x += markPitch)
+      if (x > fluted + 1) rings.push(x - fluted);
     const end = Math.max(6, length - reach);
     return {
       segments: [
@@ -33,6 +37,18 @@ export const drill: InstrumentPart<"drill"> = {
     };
   },
   samples: [
-    { kind: "drill", name: "drill 2.7", mark: "2.7", source: sampleSource, diameter: 2700, use: "pilot", length: 150000, reach: 112000, coupling: "drill-small", bands: 3, marks_for_sleeve_length: 36000 },
+    {
+      kind: "drill",
+      name: "drill 2.7",
+      mark: "2.7",
+      source: sampleSource,
+      diameter: 2700,
+      use: "pilot",
+      length: 150000,
+      reach: 112000,
+      coupling: "drill-small",
+      bands: 3,
+      marks_for_sleeve_length: 36000,
+    },
   ],
 };

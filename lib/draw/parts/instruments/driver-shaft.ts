@@ -1,5 +1,5 @@
-import { couplingWidth, inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
 import { driveOf, driveView } from "../drive-view.ts";
+import { couplingWidth, type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { cone } from "../segments/cone.ts";
 import { coupling } from "../segments/coupling.ts";
 import { driveTip } from "../segments/drive-tip.ts";
@@ -15,7 +15,9 @@ export const driverShaft: InstrumentPart<"driver-shaft"> = {
     const shaft = drive.across * 1.45;
     const across = couplingWidth(interfaces, instrument.coupling);
     const rest = Math.max(4, inMm(instrument.length) - tip - 2 - 16);
-    const sleeve = instrument.holding_sleeve ? [rod(Math.min(30, rest * 0.4), shaft + 2.4, { chamfer: 0.5 })] : [];
+    const sleeve = instrument.holding_sleeve
+      ? [rod(Math.min(30, rest * 0.4), shaft + 2.4, { chamfer: 0.5 })]
+      : [];
     const covered = sleeve.reduce((sum, segment) => sum + segment.length, 0);
     return {
       endViews: [driveView(drive.form, drive.across)],
@@ -29,6 +31,15 @@ export const driverShaft: InstrumentPart<"driver-shaft"> = {
     };
   },
   samples: [
-    { kind: "driver-shaft", name: "driver 20", mark: "20", source: sampleSource, drive: "hexalobular-20", coupling: "shaft-small", length: 120000, holding_sleeve: false },
+    {
+      kind: "driver-shaft",
+      name: "driver 20",
+      mark: "20",
+      source: sampleSource,
+      drive: "hexalobular-20",
+      coupling: "shaft-small",
+      length: 120000,
+      holding_sleeve: false,
+    },
   ],
 };

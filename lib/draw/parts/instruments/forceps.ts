@@ -1,5 +1,5 @@
 import type { PathPiece, Pen, Spot } from "../../canvas.ts";
-import { inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
+import { type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import type { Segment } from "../shape.ts";
 
 const jaw = 24;
@@ -13,7 +13,16 @@ export const forceps: InstrumentPart<"forceps"> = {
     const length = inMm(instrument.length);
     return { segments: [jaws(), arms(Math.max(4, length - jaw - 26)), rings()] };
   },
-  samples: [{ kind: "forceps", name: "pointed forceps", mark: "PF", source: sampleSource, purpose: "holds fragments", length: 180000 }],
+  samples: [
+    {
+      kind: "forceps",
+      name: "pointed forceps",
+      mark: "PF",
+      source: sampleSource,
+      purpose: "holds fragments",
+      length: 180000,
+    },
+  ],
 };
 
 function jaws(): Segment {
@@ -47,8 +56,14 @@ function arms(length: number): Segment {
     halfAt: (x) => middle(x) + 1.6,
     draw(pen, { from, to }) {
       for (const sign of [-1, 1]) {
-        const outer: Spot[] = [[from, sign * (middle(from) + 1.6)], [to, sign * (middle(to) + 1.6)]];
-        const inner: Spot[] = [[to, sign * (middle(to) - 1.6)], [from, sign * (middle(from) - 1.6)]];
+        const outer: Spot[] = [
+          [from, sign * (middle(from) + 1.6)],
+          [to, sign * (middle(to) + 1.6)],
+        ];
+        const inner: Spot[] = [
+          [to, sign * (middle(to) - 1.6)],
+          [from, sign * (middle(from) - 1.6)],
+        ];
         pen.polygon([...outer, ...inner], { fill: "metal", stroke: "none" });
         pen.polyline(outer);
         pen.polyline(inner);

@@ -1,4 +1,4 @@
-import { couplingWidth, inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
+import { couplingWidth, type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { grip } from "../segments/grip.ts";
 import { rod } from "../segments/rod.ts";
 import { socket } from "../segments/socket.ts";
@@ -21,5 +21,14 @@ export const handle: InstrumentPart<"handle"> = {
       ],
     };
   },
-  samples: [{ kind: "handle", name: "handle small", mark: "H-S", source: sampleSource, coupling: "shaft-small", length: 110000 }],
+  samples: [
+    {
+      kind: "handle",
+      name: "handle small",
+      mark: "H-S",
+      source: sampleSource,
+      coupling: "shaft-small",
+      length: 110000,
+    },
+  ],
 };

@@ -1,10 +1,10 @@
 import type { GuideEnd } from "../../../model/instrument.ts";
 import type { Pen } from "../../canvas.ts";
-import { inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
-import type { Segment } from "../shape.ts";
+import { type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { bored } from "../segments/bored.ts";
 import { grip } from "../segments/grip.ts";
 import { rod } from "../segments/rod.ts";
+import type { Segment } from "../shape.ts";
 
 const spigot = 3;
 
@@ -16,29 +16,56 @@ export const plainGuide: InstrumentPart<"plain-guide"> = {
     const bore = inMm(instrument.bore);
     const outer = Math.max(bore + 1.8, ...instrument.ends.map((each) => inMm(each.foot) + 0.8));
     const length = inMm(instrument.length);
-    const ends = [...instrument.ends].sort((a, b) => Number(b.name === end) - Number(a.name === end));
+    const ends = [...instrument.ends].sort(
+      (a, b) => Number(b.name === end) - Number(a.name === end),
+    );
     const [left, right, third] = ends;
     const holding = length * 0.34;
-    const tube = (length - holding - spigot * (right === undefined ? 1 : 2)) / (right === undefined ? 1 : 2);
+    const tube =
+      (length - holding - spigot * (right === undefined ? 1 : 2)) / (right === undefined ? 1 : 2);
     const grasp = bored(grip(holding, outer + 1.8), bore);
-    const hanging = third === undefined ? [] : [bored(rod(outer / 2 + 3, outer), bore), mirrored(foot(third, bore))];
+    const hanging =
+      third === undefined
+        ? []
+        : [bored(rod(outer / 2 + 3, outer), bore), mirrored(foot(third, bore))];
     return {
       ...(third === undefined ? {} : { arm: { at: length / 2, segments: hanging } }),
       endNames: ends.map((each) => each.name),
       segments: [
-        ...(left === undefined ? [] : [foot(left, bore), arrowed(bored(rod(tube, outer), bore), left, "left")]),
+        ...(left === undefined
+          ? []
+          : [foot(left, bore), arrowed(bored(rod(tube, outer), bore), left, "left")]),
         grasp,
-        ...(right === undefined ? [] : [arrowed(bored(rod(tube, outer), bore), right, "right"), mirrored(foot(right, bore))]),
+        ...(right === undefined
+          ? []
+          : [arrowed(bored(rod(tube, outer), bore), right, "right"), mirrored(foot(right, bore))]),
       ],
     };
   },
   samples: [
     {
-      kind: "plain-guide", name: "guide 2.5", mark: "2.5", source: sampleSource, bore: 2600, length: 45000, rests_on: "plate-hole", use: "pilot",
-      ends: [{ name: "centred", foot: 3700 }, { name: "offset", foot: 3700, offset: 400 }],
+      kind: "plain-guide",
+      name: "guide 2.5",
+      mark: "2.5",
+      source: sampleSource,
+      bore: 2600,
+      length: 45000,
+      rests_on: "plate-hole",
+      use: "pilot",
+      ends: [
+        { name: "centred", foot: 3700 },
+        { name: "offset", foot: 3700, offset: 400 },
+      ],
     },
     {
-      kind: "plain-guide", name: "gliding guide 3.5", mark: "3.5", source: sampleSource, bore: 3600, length: 40000, rests_on: "seat", use: "gliding",
+      kind: "plain-guide",
+      name: "gliding guide 3.5",
+      mark: "3.5",
+      source: sampleSource,
+      bore: 3600,
+      length: 40000,
+      rests_on: "seat",
+      use: "gliding",
       ends: [{ name: "free", foot: 5600 }],
     },
   ],
@@ -54,8 +81,15 @@ function mirrored(segment: Segment): Segment {
   return {
     ...segment,
     draw(pen, { from, to, cutLeft, cutRight }) {
-      const turned = { from: segment.length - to, to: segment.length - from, cutLeft: cutRight, cutRight: cutLeft };
-      pen.group("mirrored", { at: [segment.length, 0], scale: [-1, 1] }, (inner) => segment.draw(inner, turned));
+      const turned = {
+        from: segment.length - to,
+        to: segment.length - from,
+        cutLeft: cutRight,
+        cutRight: cutLeft,
+      };
+      pen.group("mirrored", { at: [segment.length, 0], scale: [-1, 1] }, (inner) =>
+        segment.draw(inner, turned),
+      );
     },
   };
 }
@@ -79,7 +113,14 @@ function arrow(pen: Pen, x: number, half: number): void {
   const bottom = half - 0.8;
   pen.box([x - 1.3, top], 2.6, bottom - top, { fill: "metal", stroke: "none" });
   pen.line([x, bottom], [x, top + 1], { stroke: "bold", data: { edge: "offset-arrow" } });
-  pen.polygon([[x, top], [x - 1, top + 1.6], [x + 1, top + 1.6]], { fill: "ink", stroke: "none" });
+  pen.polygon(
+    [
+      [x, top],
+      [x - 1, top + 1.6],
+      [x + 1, top + 1.6],
+    ],
+    { fill: "ink", stroke: "none" },
+  );
 }
 
 function centreMark(pen: Pen, x: number, half: number): void {

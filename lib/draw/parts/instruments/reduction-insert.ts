@@ -1,4 +1,4 @@
-import { inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
+import { type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { bored } from "../segments/bored.ts";
 import { grip } from "../segments/grip.ts";
 import { rod } from "../segments/rod.ts";
@@ -21,6 +21,14 @@ export const reductionInsert: InstrumentPart<"reduction-insert"> = {
     };
   },
   samples: [
-    { kind: "reduction-insert", name: "insert 3.5 / 2.5", mark: "3.5/2.5", source: sampleSource, outer: 3400, bore: 2600, length: 48000 },
+    {
+      kind: "reduction-insert",
+      name: "insert 3.5 / 2.5",
+      mark: "3.5/2.5",
+      source: sampleSource,
+      outer: 3400,
+      bore: 2600,
+      length: 48000,
+    },
   ],
 };

@@ -1,5 +1,5 @@
-import { inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
 import { driveOf, driveView } from "../drive-view.ts";
+import { type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { grip } from "../segments/grip.ts";
 import { rod } from "../segments/rod.ts";
 import { thread } from "../segments/thread.ts";
@@ -17,11 +17,28 @@ export const removalKit: InstrumentPart<"removal-kit"> = {
     return {
       endViews: drives.map((drive) => driveView(drive.form, drive.across)),
       segments: [
-        thread(12, { major: small * 1.05, core, pitch: 1.1, tip: core * 0.6, lead: 6, taper: small * 0.45, ends: "both" }),
+        thread(12, {
+          major: small * 1.05,
+          core,
+          pitch: 1.1,
+          tip: core * 0.6,
+          lead: 6,
+          taper: small * 0.45,
+          ends: "both",
+        }),
         rod(Math.max(2, length - held - 12), small * 1.7),
         grip(held, small * 1.7 + 8),
       ],
     };
   },
-  samples: [{ kind: "removal-kit", name: "removal kit", mark: "RK", source: sampleSource, drives: ["hexalobular-10", "hexalobular-20"], length: 150000 }],
+  samples: [
+    {
+      kind: "removal-kit",
+      name: "removal kit",
+      mark: "RK",
+      source: sampleSource,
+      drives: ["hexalobular-10", "hexalobular-20"],
+      length: 150000,
+    },
+  ],
 };

@@ -1,8 +1,8 @@
-import { couplingWidth, inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
-import type { Segment } from "../shape.ts";
+import { couplingWidth, type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { coupling } from "../segments/coupling.ts";
 import { rod } from "../segments/rod.ts";
 import { thread } from "../segments/thread.ts";
+import type { Segment } from "../shape.ts";
 
 /** A tap: its thread a true zigzag with a cutting lead and a straight flute, then shank and coupling. */
 export const tap: InstrumentPart<"tap"> = {
@@ -17,14 +17,26 @@ export const tap: InstrumentPart<"tap"> = {
     const across = couplingWidth(interfaces, instrument.coupling);
     return {
       segments: [
-        fluted(thread(cut, { major, core, pitch, lead: pitch * 3.5, tip: core * 0.72, ends: "left" }), core),
+        fluted(
+          thread(cut, { major, core, pitch, lead: pitch * 3.5, tip: core * 0.72, ends: "left" }),
+          core,
+        ),
         rod(Math.max(1, length - cut - 14), core),
         ...coupling(14, across),
       ],
     };
   },
   samples: [
-    { kind: "tap", name: "tap 3.5", mark: "3.5", source: sampleSource, diameter: 3500, pitch: 1250, length: 110000, coupling: "shaft-small" },
+    {
+      kind: "tap",
+      name: "tap 3.5",
+      mark: "3.5",
+      source: sampleSource,
+      diameter: 3500,
+      pitch: 1250,
+      length: 110000,
+      coupling: "shaft-small",
+    },
   ],
 };
 
@@ -36,7 +48,12 @@ function fluted(segment: Segment, core: number): Segment {
       const left = Math.max(shown.from, 0.8);
       const right = Math.min(shown.to, segment.length - 1.5);
       const high = Math.max(0.35, core * 0.16);
-      if (right > left) pen.box([left, -high / 2], right - left, high, { fill: "ink", stroke: "none", data: { edge: "flute" } });
+      if (right > left)
+        pen.box([left, -high / 2], right - left, high, {
+          fill: "ink",
+          stroke: "none",
+          data: { edge: "flute" },
+        });
     },
   };
 }

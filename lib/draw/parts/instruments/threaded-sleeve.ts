@@ -1,4 +1,4 @@
-import { inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
+import { type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { bored } from "../segments/bored.ts";
 import { cone } from "../segments/cone.ts";
 import { grip } from "../segments/grip.ts";
@@ -11,7 +11,8 @@ export const threadedSleeve: InstrumentPart<"threaded-sleeve"> = {
   label: "threaded sleeve",
   shape(instrument, interfaces) {
     const found = interfaces.head_threads[instrument.thread];
-    if (found === undefined) throw new Error(`No head thread "${instrument.thread}" in the registry`);
+    if (found === undefined)
+      throw new Error(`No head thread "${instrument.thread}" in the registry`);
     const pitch = inMm(found.pitch);
     const bore = inMm(instrument.bore);
     const outer = inMm(instrument.outer);
@@ -30,6 +31,15 @@ export const threadedSleeve: InstrumentPart<"threaded-sleeve"> = {
     };
   },
   samples: [
-    { kind: "threaded-sleeve", name: "threaded sleeve 3.5", mark: "3.5", source: sampleSource, thread: "th-35", bore: 2800, outer: 6500, length: 36000 },
+    {
+      kind: "threaded-sleeve",
+      name: "threaded sleeve 3.5",
+      mark: "3.5",
+      source: sampleSource,
+      thread: "th-35",
+      bore: 2800,
+      outer: 6500,
+      length: 36000,
+    },
   ],
 };

@@ -1,6 +1,6 @@
-import { inMm, sampleSource, type InstrumentPart } from "../instrument-part.ts";
-import type { Segment } from "../shape.ts";
+import { type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import { drawProfile } from "../segments/profile.ts";
+import type { Segment } from "../shape.ts";
 
 /** A wire at its true thickness, its tip ground to three facets or rounded. */
 export const wire: InstrumentPart<"wire"> = {
@@ -11,8 +11,24 @@ export const wire: InstrumentPart<"wire"> = {
     return { segments: [stem(inMm(instrument.length), diameter, instrument.tip)] };
   },
   samples: [
-    { kind: "wire", name: "wire 1.6", mark: "1.6", source: sampleSource, diameter: 1600, tip: "trocar", length: 150000 },
-    { kind: "wire", name: "wire 2.0 blunt", mark: "2.0", source: sampleSource, diameter: 2000, tip: "blunt", length: 150000 },
+    {
+      kind: "wire",
+      name: "wire 1.6",
+      mark: "1.6",
+      source: sampleSource,
+      diameter: 1600,
+      tip: "trocar",
+      length: 150000,
+    },
+    {
+      kind: "wire",
+      name: "wire 2.0 blunt",
+      mark: "2.0",
+      source: sampleSource,
+      diameter: 2000,
+      tip: "blunt",
+      length: 150000,
+    },
   ],
 };
 
@@ -33,7 +49,14 @@ function stem(length: number, diameter: number, tip: "trocar" | "blunt"): Segmen
       ];
       drawProfile(pen, side(-1), side(1), shown, "right", { edge: "body", diameter });
       if (tip === "trocar" && shown.to > point) {
-        pen.polyline([[0, 0], [point * 0.72, half * 0.1], [point, half]], { stroke: "hair" });
+        pen.polyline(
+          [
+            [0, 0],
+            [point * 0.72, half * 0.1],
+            [point, half],
+          ],
+          { stroke: "hair" },
+        );
       }
     },
   };

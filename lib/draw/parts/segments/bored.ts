@@ -7,7 +7,11 @@ export function bored(segment: Segment, bore: number): Segment {
     draw(pen, shown) {
       segment.draw(pen, shown);
       for (const y of [-bore / 2, bore / 2]) {
-        pen.line([shown.from, y], [shown.to, y], { stroke: "hair", dash: "hidden", data: { edge: "bore" } });
+        pen.line([shown.from, y], [shown.to, y], {
+          stroke: "hair",
+          dash: "hidden",
+          data: { edge: "bore" },
+        });
       }
     },
   };

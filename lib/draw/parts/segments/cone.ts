@@ -10,7 +10,19 @@ export function cone(length: number, left: number, right: number, ends: Ends = "
     halfAt: half,
     draw(pen, shown) {
       const { from, to } = shown;
-      drawProfile(pen, [[from, -half(from)], [to, -half(to)]], [[from, half(from)], [to, half(to)]], shown, ends);
+      drawProfile(
+        pen,
+        [
+          [from, -half(from)],
+          [to, -half(to)],
+        ],
+        [
+          [from, half(from)],
+          [to, half(to)],
+        ],
+        shown,
+        ends,
+      );
     },
   };
 }

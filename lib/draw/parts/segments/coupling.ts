@@ -20,7 +20,15 @@ function flatted(length: number, across: number): Segment {
       plain.draw(pen, shown);
       const right = Math.min(shown.to, length);
       const left = Math.max(shown.from, length * 0.3);
-      if (right > left) pen.polyline([[left, -across * 0.5], [left, -across * 0.14], [right, -across * 0.14]], { stroke: "hair" });
+      if (right > left)
+        pen.polyline(
+          [
+            [left, -across * 0.5],
+            [left, -across * 0.14],
+            [right, -across * 0.14],
+          ],
+          { stroke: "hair" },
+        );
     },
   };
 }

@@ -9,7 +9,9 @@ export function driveTip(length: number, across: number): Segment {
     draw(pen, shown) {
       plain.draw(pen, shown);
       for (const part of [-0.22, 0.22]) {
-        pen.line([Math.max(shown.from, 0.4), part * across], [shown.to, part * across], { stroke: "hair" });
+        pen.line([Math.max(shown.from, 0.4), part * across], [shown.to, part * across], {
+          stroke: "hair",
+        });
       }
     },
   };

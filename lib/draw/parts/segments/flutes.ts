@@ -17,12 +17,20 @@ export function flutes(length: number, diameter: number): Segment {
     draw(pen, shown) {
       const { from, to } = shown;
       const side = (sign: number): Spot[] => {
-        const spots: Spot[] = [[Math.max(from, point), sign * half], [to, sign * half]];
+        const spots: Spot[] = [
+          [Math.max(from, point), sign * half],
+          [to, sign * half],
+        ];
         return shown.cutLeft ? spots : [[0, 0], ...spots];
       };
       drawProfile(pen, side(-1), side(1), shown, "none", { edge: "body", diameter });
       for (let x = point * 0.9; x + climb + land < Math.min(to, length - half); x += pitch) {
-        if (x >= from) pen.path(flute(x, half, climb, land), { fill: "ink", stroke: "none", data: { edge: "flute" } });
+        if (x >= from)
+          pen.path(flute(x, half, climb, land), {
+            fill: "ink",
+            stroke: "none",
+            data: { edge: "flute" },
+          });
       }
     },
   };

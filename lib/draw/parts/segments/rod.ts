@@ -25,12 +25,25 @@ export function rod(length: number, diameter: number, marks: RodMarks = {}): Seg
     half: half + Math.abs(drop),
     draw(pen, shown) {
       const side = (sign: number): Spot[] => {
-        const spots: Spot[] = [[Math.max(shown.from, chamfer), drop + sign * half], [shown.to, drop + sign * half]];
-        return chamfer > 0 && !shown.cutLeft ? [[0, drop + sign * (half - chamfer)], ...spots] : spots;
+        const spots: Spot[] = [
+          [Math.max(shown.from, chamfer), drop + sign * half],
+          [shown.to, drop + sign * half],
+        ];
+        return chamfer > 0 && !shown.cutLeft
+          ? [[0, drop + sign * (half - chamfer)], ...spots]
+          : spots;
       };
-      drawProfile(pen, side(-1), side(1), shown, marks.ends, { edge: "body", diameter, ...marks.data });
+      drawProfile(pen, side(-1), side(1), shown, marks.ends, {
+        edge: "body",
+        diameter,
+        ...marks.data,
+      });
       for (const x of bands.filter((band) => band >= shown.from && band + bandWidth <= shown.to)) {
-        pen.box([x, drop - half], bandWidth, diameter, { fill: "ink", stroke: "hair", data: { edge: "band" } });
+        pen.box([x, drop - half], bandWidth, diameter, {
+          fill: "ink",
+          stroke: "hair",
+          data: { edge: "band" },
+        });
       }
       for (const x of rings.filter((ring) => ring >= shown.from && ring <= shown.to)) {
         pen.line([x, drop - half], [x, drop + half], { stroke: "hair", data: { edge: "mark" } });

@@ -9,7 +9,10 @@ export function drawLookAlikeStrip(pen: Pen, height: number): void {
   const rows = Math.floor(height / tile);
   pen.group("look-alike", { data: { flag: "look-alike" } }, (inner) => {
     for (let row = 0; row < rows; row += 1) {
-      inner.box([row % 2 === 0 ? 0 : tile, row * tile], tile, tile, { fill: "ink", stroke: "none" });
+      inner.box([row % 2 === 0 ? 0 : tile, row * tile], tile, tile, {
+        fill: "ink",
+        stroke: "none",
+      });
     }
     inner.line([stripWidth, 0], [stripWidth, height], { stroke: "hair" });
   });

@@ -1,7 +1,7 @@
 import type { TrayMapSlot } from "../../../model/figure.ts";
 import { textWidth } from "../../text-widths.ts";
 import { typeSizes } from "../../tokens.ts";
-import { stacked, type Run, type TextBlock } from "./slot-text.ts";
+import { type Run, stacked, type TextBlock } from "./slot-text.ts";
 
 const rowHeight = 4.5;
 const between = 2.2;
@@ -13,7 +13,10 @@ type Rack = NonNullable<TrayMapSlot["rack"]>;
 
 /** A rack's lengths with their pieces, row by row in columns of one width, no wider than `width` mm. */
 export function rackText(rack: Rack, width: number): TextBlock {
-  return inColumns(rack.map(({ length, quantity }) => ({ length, quantity: pieces(quantity) })), width);
+  return inColumns(
+    rack.map(({ length, quantity }) => ({ length, quantity: pieces(quantity) })),
+    width,
+  );
 }
 
 /** The number of pieces that most lengths of a rack have, in words. */
@@ -22,9 +25,16 @@ export const eachWords = (rack: Rack): string => `${pieces(commonest(rack))} eac
 /** The same in less room: the lengths alone, numbers of pieces other than the commonest beside their length. */
 export function shortRackText(rack: Rack, width: number): TextBlock {
   const common = commonest(rack);
-  const usual = rack.filter(({ quantity }) => quantity === common).map(({ length }) => ({ length, quantity: "" }));
-  const others = rack.filter(({ quantity }) => quantity !== common).map(({ length, quantity }) => ({ length, quantity: pieces(quantity) }));
-  return stacked([inColumns(usual, width), ...(others.length === 0 ? [] : [inColumns(others, width)])]);
+  const usual = rack
+    .filter(({ quantity }) => quantity === common)
+    .map(({ length }) => ({ length, quantity: "" }));
+  const others = rack
+    .filter(({ quantity }) => quantity !== common)
+    .map(({ length, quantity }) => ({ length, quantity: pieces(quantity) }));
+  return stacked([
+    inColumns(usual, width),
+    ...(others.length === 0 ? [] : [inColumns(others, width)]),
+  ]);
 }
 
 function commonest(rack: Rack): string {
@@ -43,8 +53,14 @@ function inColumns(rack: Rack, width: number): TextBlock {
     const x = (index % columns) * column;
     const y = (Math.floor(index / columns) + 0.76) * rowHeight;
     const length: Run = { x, y, text: entry.length, size: "small", weight: 700 };
-    return entry.quantity === "" ? [length] : [length, { x: x + first + gap, y, text: entry.quantity, size: "small", weight: 400 }];
+    return entry.quantity === ""
+      ? [length]
+      : [length, { x: x + first + gap, y, text: entry.quantity, size: "small", weight: 400 }];
   });
   const used = Math.min(columns, rack.length);
-  return { runs, width: used * column - between, height: Math.ceil(rack.length / columns) * rowHeight };
+  return {
+    runs,
+    width: used * column - between,
+    height: Math.ceil(rack.length / columns) * rowHeight,
+  };
 }

@@ -1,5 +1,5 @@
-import type { TextBlock } from "./slot-text.ts";
 import type { SlotPicture } from "./slot-picture.ts";
+import type { TextBlock } from "./slot-text.ts";
 
 /** Where a slot's words and picture stand, mm from the slot's inner corner; an upright picture is turned to hang down from its place. */
 export type SlotLayout = {
@@ -7,20 +7,34 @@ export type SlotLayout = {
   readonly textAt: readonly [number, number];
   /** True when not even the words fit. */
   readonly overflows?: boolean;
-  readonly picture?: { readonly at: readonly [number, number]; readonly length: number; readonly upright: boolean };
+  readonly picture?: {
+    readonly at: readonly [number, number];
+    readonly length: number;
+    readonly upright: boolean;
+  };
 };
 
 type Wording = (width: number) => TextBlock;
 type Room = { readonly width: number; readonly height: number };
-type Way = (wording: Wording, picture: SlotPicture, room: Room, cut: boolean) => SlotLayout | undefined;
+type Way = (
+  wording: Wording,
+  picture: SlotPicture,
+  room: Room,
+  cut: boolean,
+) => SlotLayout | undefined;
 
 const gap = 1.2;
 const leastPicture = 14;
 const leastText = 10;
 
 /** The first arrangement in which words and picture fit without touching: each group of wordings with the whole picture, then with a broken-off one; at last words alone, marked when even they do not fit. Fuller wordings come first. */
-export function layOutSlot(room: Room, groups: readonly (readonly Wording[])[], picture: SlotPicture | undefined): SlotLayout {
-  const ways: readonly Way[] = room.height > room.width ? [upright, above, beside] : [above, beside, upright];
+export function layOutSlot(
+  room: Room,
+  groups: readonly (readonly Wording[])[],
+  picture: SlotPicture | undefined,
+): SlotLayout {
+  const ways: readonly Way[] =
+    room.height > room.width ? [upright, above, beside] : [above, beside, upright];
   for (const wordings of picture === undefined ? [] : groups) {
     for (const cut of picture?.cuts === true ? [false, true] : [false]) {
       for (const wording of wordings) {
@@ -38,43 +52,77 @@ export function layOutSlot(room: Room, groups: readonly (readonly Wording[])[], 
   return { text, textAt: [0, 0], overflows: fitting === undefined };
 }
 
-const fits = (text: TextBlock, width: number, height: number): boolean => text.width <= width && text.height <= height;
+const fits = (text: TextBlock, width: number, height: number): boolean =>
+  text.width <= width && text.height <= height;
 
 function lengthFor(picture: SlotPicture, room: number, cut: boolean): number | undefined {
   if (picture.length <= room) return picture.length;
   return cut && room >= leastPicture ? room : undefined;
 }
 
-function above(wording: Wording, picture: SlotPicture, { width, height }: Room, cut: boolean): SlotLayout | undefined {
+function above(
+  wording: Wording,
+  picture: SlotPicture,
+  { width, height }: Room,
+  cut: boolean,
+): SlotLayout | undefined {
   const text = wording(width);
   const length = lengthFor(picture, width, cut);
   if (length === undefined || !fits(text, width, height)) return undefined;
   const rest = height - text.height - gap;
   if (rest < picture.height(length)) return undefined;
-  return { text, textAt: [0, 0], picture: { at: [(width - length) / 2, text.height + gap + rest / 2], length, upright: false } };
+  return {
+    text,
+    textAt: [0, 0],
+    picture: { at: [(width - length) / 2, text.height + gap + rest / 2], length, upright: false },
+  };
 }
 
-function beside(wording: Wording, picture: SlotPicture, { width, height }: Room, cut: boolean): SlotLayout | undefined {
+function beside(
+  wording: Wording,
+  picture: SlotPicture,
+  { width, height }: Room,
+  cut: boolean,
+): SlotLayout | undefined {
   const words = wording(width);
-  const share = cut ? width - Math.min(words.width, width * 0.6) - 2 * gap : width - leastText - 2 * gap;
+  const share = cut
+    ? width - Math.min(words.width, width * 0.6) - 2 * gap
+    : width - leastText - 2 * gap;
   const length = lengthFor(picture, share, cut);
   if (length === undefined || picture.height(length) > height) return undefined;
   const text = wording(width - length - 2 * gap);
   if (!fits(text, width - length - 2 * gap, height)) return undefined;
-  return { text, textAt: [0, 0], picture: { at: [width - length, height / 2], length, upright: false } };
+  return {
+    text,
+    textAt: [0, 0],
+    picture: { at: [width - length, height / 2], length, upright: false },
+  };
 }
 
-function upright(wording: Wording, picture: SlotPicture, { width, height }: Room, cut: boolean): SlotLayout | undefined {
+function upright(
+  wording: Wording,
+  picture: SlotPicture,
+  { width, height }: Room,
+  cut: boolean,
+): SlotLayout | undefined {
   const text = wording(width);
   const below = lengthFor(picture, height - text.height - gap, cut);
   if (below !== undefined && fits(text, width, height) && picture.height(below) <= width) {
     const top = text.height + gap + (height - text.height - gap - below) / 2;
-    return { text, textAt: [0, 0], picture: { at: [width / 2, top], length: below, upright: true } };
+    return {
+      text,
+      textAt: [0, 0],
+      picture: { at: [width / 2, top], length: below, upright: true },
+    };
   }
   const length = lengthFor(picture, height, cut);
   if (length === undefined) return undefined;
   const wide = picture.height(length);
   const narrow = wording(width - wide - gap);
   if (width - wide - gap < leastText || !fits(narrow, width - wide - gap, height)) return undefined;
-  return { text: narrow, textAt: [wide + gap, 0], picture: { at: [wide / 2, (height - length) / 2], length, upright: true } };
+  return {
+    text: narrow,
+    textAt: [wide + gap, 0],
+    picture: { at: [wide / 2, (height - length) / 2], length, upright: true },
+  };
 }

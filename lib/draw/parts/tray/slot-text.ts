@@ -1,6 +1,6 @@
 import type { Pen } from "../../canvas.ts";
 import { textWidth } from "../../text-widths.ts";
-import { typeSizes, type Paint, type TypeSize, type Weight } from "../../tokens.ts";
+import { type Paint, type TypeSize, typeSizes, type Weight } from "../../tokens.ts";
 
 /** One run of words in a slot, its baseline `y` and start `x` in mm from the block's corner. */
 export type Run = {
@@ -13,19 +13,24 @@ export type Run = {
 };
 
 /** A block of set words with the room it takes, mm. */
-export type TextBlock = { readonly runs: readonly Run[]; readonly width: number; readonly height: number };
+export type TextBlock = {
+  readonly runs: readonly Run[];
+  readonly width: number;
+  readonly height: number;
+};
 
 const rowHeight = { called: 8, strong: 5.4, body: 4.8, small: 4.3 } as const;
 const rise = 0.76;
 const space = 1.8;
 
 /** Words broken into lines no wider than `width` mm; a word that is wider stands alone. */
-export function wrapWords(text: string, size: TypeSize, weight: Weight, width: number): readonly string[] {
+function wrapWords(text: string, size: TypeSize, weight: Weight, width: number): readonly string[] {
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);
     const longer = `${last ?? ""} ${word}`;
-    if (last !== undefined && textWidth(longer, typeSizes[size], weight) <= width) lines[lines.length - 1] = longer;
+    if (last !== undefined && textWidth(longer, typeSizes[size], weight) <= width)
+      lines[lines.length - 1] = longer;
     else lines.push(word);
   }
   return lines;
@@ -54,7 +59,13 @@ export function setRow(parts: readonly RowPart[], width: number): TextBlock {
 export function setLines(text: string, size: TypeSize, weight: Weight, width: number): TextBlock {
   const lines = wrapWords(text, size, weight, width);
   return {
-    runs: lines.map((line, index) => ({ x: 0, y: (index + rise) * rowHeight[size], text: line, size, weight })),
+    runs: lines.map((line, index) => ({
+      x: 0,
+      y: (index + rise) * rowHeight[size],
+      text: line,
+      size,
+      weight,
+    })),
     width: Math.max(...lines.map((line) => textWidth(line, typeSizes[size], weight))),
     height: lines.length * rowHeight[size],
   };

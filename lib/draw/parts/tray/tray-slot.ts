@@ -4,28 +4,47 @@ import type { Pen } from "../../canvas.ts";
 import { drawLookAlikeStrip, stripWidth } from "./look-alike-strip.ts";
 import { eachWords, rackText, shortRackText } from "./rack-text.ts";
 import { layOutSlot, type SlotLayout } from "./slot-layout.ts";
-import { slotPicture, type SlotPicture } from "./slot-picture.ts";
-import { drawText, setLines, setRow, stacked, type RowPart, type TextBlock } from "./slot-text.ts";
+import { type SlotPicture, slotPicture } from "./slot-picture.ts";
+import { drawText, type RowPart, setLines, setRow, stacked, type TextBlock } from "./slot-text.ts";
 
 const pad = 1.1;
 
 /** One slot of a tray, its corner at the origin: outline, name, mark, pieces, words, what lies in it at the tray's scale, and its look-alike. */
-export function drawSlot(pen: Pen, slot: TrayMapSlot, interfaces: Interfaces, size: { readonly width: number; readonly height: number }, scale: number): void {
+export function drawSlot(
+  pen: Pen,
+  slot: TrayMapSlot,
+  interfaces: Interfaces,
+  size: { readonly width: number; readonly height: number },
+  scale: number,
+): void {
   const left = pad + (slot.looksLike === undefined ? 0 : stripWidth + 0.4);
   const [width, height] = [size.width - left - pad, size.height - 2 * pad];
   pen.box([0, 0], size.width, size.height, { fill: "metal", stroke: "line" }, 0.8);
   if (slot.looksLike !== undefined) drawLookAlikeStrip(pen, size.height);
   const picture = slotPicture(slot, interfaces, scale);
   const placed = layOut(slot, { width, height }, picture);
-  pen.group("slot-words", { at: [left + placed.textAt[0], pad + placed.textAt[1]], data: placed.overflows === true ? { overflow: slot.slot } : {} }, (inner) => drawText(inner, placed.text));
+  pen.group(
+    "slot-words",
+    {
+      at: [left + placed.textAt[0], pad + placed.textAt[1]],
+      data: placed.overflows === true ? { overflow: slot.slot } : {},
+    },
+    (inner) => drawText(inner, placed.text),
+  );
   if (picture === undefined || placed.picture === undefined) return;
   const { at, length, upright } = placed.picture;
   const turn = upright ? { turn: 90 } : {};
-  pen.group("slot-picture", { at: [left + at[0], pad + at[1]], ...turn }, (inner) => picture.draw(inner, length));
+  pen.group("slot-picture", { at: [left + at[0], pad + at[1]], ...turn }, (inner) =>
+    picture.draw(inner, length),
+  );
 }
 
 /** A rack's lengths matter more than its screw's picture: that is drawn only beside the full words. */
-function layOut(slot: TrayMapSlot, room: { readonly width: number; readonly height: number }, picture: SlotPicture | undefined): SlotLayout {
+function layOut(
+  slot: TrayMapSlot,
+  room: { readonly width: number; readonly height: number },
+  picture: SlotPicture | undefined,
+): SlotLayout {
   const groups = wordings(slot);
   if (slot.rack === undefined) return layOutSlot(room, groups, picture);
   const roomy = layOutSlot(room, [groups[0]?.slice(0, 2) ?? []], picture);
@@ -42,13 +61,22 @@ function wordings(slot: TrayMapSlot): readonly (readonly Wording[])[] {
     { text: slot.quantity, size: "body", weight: 600 },
   ];
   const words: RowPart = { text: slot.words, size: "small", weight: 400 };
-  const told = alikeWords(slot.looksLike === undefined ? undefined : `looks alike: ${slot.looksLike}`);
+  const told = alikeWords(
+    slot.looksLike === undefined ? undefined : `looks alike: ${slot.looksLike}`,
+  );
   const flagged = alikeWords(slot.looksLike === undefined ? undefined : "looks alike");
   const { rack } = slot;
-  const each: readonly RowPart[] = rack === undefined ? [] : [{ text: eachWords(rack), size: "small", weight: 400 }];
-  const full = (width: number): readonly TextBlock[] => (rack === undefined ? [] : [rackText(rack, width)]);
-  const short = (width: number): readonly TextBlock[] => (rack === undefined ? [] : [shortRackText(rack, width)]);
-  const lines = (parts: readonly RowPart[], alike: readonly RowPart[], width: number): readonly TextBlock[] => [
+  const each: readonly RowPart[] =
+    rack === undefined ? [] : [{ text: eachWords(rack), size: "small", weight: 400 }];
+  const full = (width: number): readonly TextBlock[] =>
+    rack === undefined ? [] : [rackText(rack, width)];
+  const short = (width: number): readonly TextBlock[] =>
+    rack === undefined ? [] : [shortRackText(rack, width)];
+  const lines = (
+    parts: readonly RowPart[],
+    alike: readonly RowPart[],
+    width: number,
+  ): readonly TextBlock[] => [
     setRow(parts, width),
     setLines(slot.words, "small", 400, width),
     ...alike.map(({ text }) => setLines(text, "small", 600, width)),
@@ -65,4 +93,5 @@ function wordings(slot: TrayMapSlot): readonly (readonly Wording[])[] {
   ];
 }
 
-const alikeWords = (text: string | undefined): readonly RowPart[] => (text === undefined ? [] : [{ text, size: "small", weight: 600 }]);
+const alikeWords = (text: string | undefined): readonly RowPart[] =>
+  text === undefined ? [] : [{ text, size: "small", weight: 600 }];

@@ -2,30 +2,75 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { layOutSlot } from "../../../../lib/draw/parts/tray/slot-layout.ts";
 import type { SlotPicture } from "../../../../lib/draw/parts/tray/slot-picture.ts";
-import { setLines, setRow, stacked, type TextBlock } from "../../../../lib/draw/parts/tray/slot-text.ts";
+import {
+  setLines,
+  setRow,
+  stacked,
+  type TextBlock,
+} from "../../../../lib/draw/parts/tray/slot-text.ts";
 
-const pictureOf = (length: number, height: number, cuts: boolean): SlotPicture => ({ length, cuts, height: () => height, draw: () => {} });
-const head = (width: number): TextBlock => setRow([{ text: "B4", size: "small", weight: 600 }, { text: "3.5/2.5", size: "strong", weight: 700 }], width);
-const wordings = [[(width: number) => stacked([head(width), setLines("insert 3.5 / 2.5", "small", 400, width)]), head]];
+const pictureOf = (length: number, height: number, cuts: boolean): SlotPicture => ({
+  length,
+  cuts,
+  height: () => height,
+  draw: () => {},
+});
+const head = (width: number): TextBlock =>
+  setRow(
+    [
+      { text: "B4", size: "small", weight: 600 },
+      { text: "3.5/2.5", size: "strong", weight: 700 },
+    ],
+    width,
+  );
+const wordings = [
+  [
+    (width: number) => stacked([head(width), setLines("insert 3.5 / 2.5", "small", 400, width)]),
+    head,
+  ],
+];
 
 describe("the layout of a slot", () => {
   test("never lets words and picture touch, and keeps both inside, whatever the sizes", () => {
     const size = fc.double({ min: 8, max: 180, noNaN: true });
     fc.assert(
-      fc.property(size, size, size, fc.double({ min: 1, max: 30, noNaN: true }), fc.boolean(), (width, height, long, high, cuts) => {
-        const { text, textAt, picture } = layOutSlot({ width, height }, wordings, pictureOf(long, high, cuts));
-        if (picture === undefined) return;
-        const { at: [x, y], length, upright } = picture;
-        const box = upright ? [x - high / 2, y, x + high / 2, y + length] as const : [x, y - high / 2, x + length, y + high / 2] as const;
-        const words = [textAt[0], textAt[1], textAt[0] + text.width, textAt[1] + text.height] as const;
-        const clear = box[0] >= words[2] || box[2] <= words[0] || box[1] >= words[3] || box[3] <= words[1];
-        expect(clear).toBe(true);
-        for (const [left, top, right, bottom] of [box, words]) {
-          expect(Math.min(left, top)).toBeGreaterThanOrEqual(-0.001);
-          expect(right).toBeLessThanOrEqual(width + 0.001);
-          expect(bottom).toBeLessThanOrEqual(height + 0.001);
-        }
-      }),
+      fc.property(
+        size,
+        size,
+        size,
+        fc.double({ min: 1, max: 30, noNaN: true }),
+        fc.boolean(),
+        (width, height, long, high, cuts) => {
+          const { text, textAt, picture } = layOutSlot(
+            { width, height },
+            wordings,
+            pictureOf(long, high, cuts),
+          );
+          if (picture === undefined) return;
+          const {
+            at: [x, y],
+            length,
+            upright,
+          } = picture;
+          const box = upright
+            ? ([x - high / 2, y, x + high / 2, y + length] as const)
+            : ([x, y - high / 2, x + length, y + high / 2] as const);
+          const words = [
+            textAt[0],
+            textAt[1],
+            textAt[0] + text.width,
+            textAt[1] + text.height,
+          ] as const;
+          const clear =
+            box[0] >= words[2] || box[2] <= words[0] || box[1] >= words[3] || box[3] <= words[1];
+          expect(clear).toBe(true);
+          for (const [left, top, right, bottom] of [box, words]) {
+            expect(Math.min(left, top)).toBeGreaterThanOrEqual(-0.001);
+            expect(right).toBeLessThanOrEqual(width + 0.001);
+            expect(bottom).toBeLessThanOrEqual(height + 0.001);
+          }
+        },
+      ),
     );
   });
 
@@ -45,7 +90,11 @@ describe("the layout of a slot", () => {
   });
 
   test("breaks a long body off and never a plate", () => {
-    expect(layOutSlot({ width: 60, height: 16 }, wordings, pictureOf(120, 4, true)).picture?.length).toBeLessThan(61);
-    expect(layOutSlot({ width: 60, height: 16 }, wordings, pictureOf(120, 4, false)).picture).toBeUndefined();
+    expect(
+      layOutSlot({ width: 60, height: 16 }, wordings, pictureOf(120, 4, true)).picture?.length,
+    ).toBeLessThan(61);
+    expect(
+      layOutSlot({ width: 60, height: 16 }, wordings, pictureOf(120, 4, false)).picture,
+    ).toBeUndefined();
   });
 });
