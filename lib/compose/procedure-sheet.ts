@@ -76,7 +76,9 @@ export function procedureSheets(composing: Composing, procedure: string): readon
     const inHand =
       chain === undefined
         ? ""
-        : unparted(`${known(catalogue.screws, chain.screw).called}: ${handWords(composing, chain)}`);
+        : unparted(
+            `${known(catalogue.screws, chain.screw).called}: ${handWords(composing, chain)}`,
+          );
     const view = stepView(composing, step, index, { frame, inHand });
     return step.tally === "locking-screws"
       ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) }
