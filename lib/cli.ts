@@ -171,9 +171,9 @@ function program(ends: (code: number) => void): Command {
   );
   command("serve", "show the site and rebuild it when a file changes").action(
     async ({ library, out, today, format, pdf }: Shared) => {
-      const { serveLibrary } = await import("./index.ts");
+      const { serve } = await import("./serve.ts");
       ends(
-        await serveLibrary({
+        await serve({
           library,
           out,
           today: givenDay(today),

@@ -7,7 +7,6 @@ import type { Derived } from "./model/chain.ts";
 import type { Finding } from "./model/finding.ts";
 import type { SheetView } from "./model/sheet.ts";
 import type { Locate } from "./model/source-file.ts";
-import { Stop } from "./model/stop.ts";
 import { readLibrary } from "./read/read-library.ts";
 import { resolve } from "./resolve/resolve.ts";
 import { validate } from "./validate/validate.ts";
@@ -75,13 +74,4 @@ export function checkLibrary(root: string, given?: string): CheckedLibrary {
   const sheets = compose({ ...facts, pictures });
   const findings = [...library.findings, ...check({ ...facts, sheets })];
   return { ...library, today, derived, sheets, findings };
-}
-
-/** Serves the site, rebuilding it when a file changes, and returns the exit code. */
-export async function serveLibrary(options: BuildOptions): Promise<number> {
-  throw new Stop(
-    3,
-    `The preview of "${options.library}" is not joined yet.`,
-    "Use trayleaf check.",
-  );
 }

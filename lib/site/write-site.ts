@@ -1,7 +1,7 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join, relative, resolve } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import Eleventy from "@11ty/eleventy";
+import Eleventy, { type EleventyConfig } from "@11ty/eleventy";
 import { Stop } from "../model/stop.ts";
 import { templatesFolder } from "./nunjucks.ts";
 import type { Page } from "./page.ts";
@@ -40,7 +40,8 @@ function searchIndex(input: SiteInput): string {
   return `window.TRAYLEAF_INDEX=${JSON.stringify([...marks, ...cards]).replaceAll("<", "\\u003c")};\n`;
 }
 
-function copyAssets(folder: string, input: SiteInput): void {
+/** Copies type, styles and scripts beside the pages, with the search index as a classic script. */
+export function copyAssets(folder: string, input: SiteInput): void {
   const put = (from: string, to: string) => {
     mkdirSync(dirname(join(folder, to)), { recursive: true });
     copyFileSync(from, join(folder, to));
@@ -65,39 +66,52 @@ function copyAssets(folder: string, input: SiteInput): void {
   writeFileSync(join(folder, "script/search-index.js"), searchIndex(input));
 }
 
-/** Writes every page and asset of the site into `folder`; returns the number of pages. Stops with the cause when Eleventy fails. */
-export async function writeSite(input: SiteInput, folder: string): Promise<number> {
+/** Hands Eleventy the pages as plain data; templates are Nunjucks only and content never passes through as files. */
+export function configurePages(config: EleventyConfig, input: SiteInput): number {
   const pages = sitePages(input).map((page) => ({
     ...page,
     root: "../".repeat(page.path.split("/").length - 1),
   }));
   for (const { path } of pages) {
-    if (relative(folder, resolve(folder, path)).startsWith(".."))
+    if (!/^([a-z0-9-]+\/)*[a-z0-9-]+\.html$/.test(path)) {
       throw new Stop(5, `The page ${path} would lie outside the site.`, "Report this.");
+    }
   }
   const { language, banner, defer, ask } = input.catalogue.publisher;
-  const site = { language, banner: banner ?? "", defer, ask: `${ask.role}, ${ask.telephone}` };
+  config.setUseGitIgnore(false);
+  config.ignores.delete("**/node_modules/**");
+  config.setTemplateFormats(["njk"]);
+  config.setNunjucksEnvironmentOptions({
+    autoescape: true,
+    throwOnUndefined: true,
+    trimBlocks: true,
+    lstripBlocks: true,
+  });
+  config.addGlobalData("pages", pages);
+  config.addGlobalData("site", {
+    language,
+    banner: banner ?? "",
+    defer,
+    ask: `${ask.role}, ${ask.telephone}`,
+  });
+  return pages.length;
+}
+
+/** Writes every page and asset of the site into `folder`; returns the number of pages. Stops with the cause when Eleventy fails. */
+export async function writeSite(input: SiteInput, folder: string): Promise<number> {
+  let count = 0;
   const eleventy = new Eleventy(join(templatesFolder, "pages"), folder, {
     configPath: false,
     quietMode: true,
     config: (config) => {
-      config.setUseGitIgnore(false);
-      config.ignores.delete("**/node_modules/**");
-      config.setTemplateFormats(["njk"]);
-      config.setNunjucksEnvironmentOptions({
-        autoescape: true,
-        throwOnUndefined: false,
-        trimBlocks: true,
-        lstripBlocks: true,
-      });
-      config.addGlobalData("pages", pages);
-      config.addGlobalData("site", site);
+      count = configurePages(config, input);
     },
   });
   eleventy.disableLogger();
   try {
     await eleventy.write();
   } catch (error) {
+    if (error instanceof Stop) throw error;
     const cause =
       error instanceof Error
         ? ((error as { originalError?: Error }).originalError ?? error)
@@ -109,5 +123,5 @@ export async function writeSite(input: SiteInput, folder: string): Promise<numbe
     );
   }
   copyAssets(folder, input);
-  return pages.length;
+  return count;
 }

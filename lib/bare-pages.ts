@@ -1,0 +1,38 @@
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { rules } from "./check/rules.ts";
+import { pictures } from "./draw/pictures.ts";
+import { checkLibrary } from "./index.ts";
+import { Stop } from "./model/stop.ts";
+import { zipFolder } from "./publish/zip.ts";
+import { jsonSchemas } from "./report/json-schemas.ts";
+import { renderSheet } from "./site/render-sheet.ts";
+import { configurePages, copyAssets } from "./site/write-site.ts";
+
+type Config = Parameters<typeof configurePages>[0] & {
+  on(event: "eleventy.after", then: () => void): void;
+};
+
+/** Lets Eleventy alone write the demo library's pages, without PDFs, into .dist-pages. */
+export function configureBarePages(config: Config): { dir: { input: string; output: string } } {
+  const { catalogue, derived, sheets, findings, today } = checkLibrary("content");
+  if (!catalogue || !derived || !sheets) {
+    throw new Stop(1, "The library has stops.", "Run trayleaf check.");
+  }
+  const fragments = new Map(
+    sheets.map((sheet) => [`${sheet.id}.${sheet.format.id}`, renderSheet(sheet)]),
+  );
+  const prints = new Map();
+  const told = { catalogue, derived, sheets, fragments, findings, prints, packs: [] };
+  const input = { ...told, rules, pictures, today, pdf: false };
+  const output = ".dist-pages";
+  configurePages(config, input);
+  config.on("eleventy.after", () => {
+    copyAssets(output, input);
+    mkdirSync(join(output, "schema"), { recursive: true });
+    for (const [file, text] of jsonSchemas()) writeFileSync(join(output, "schema", file), text);
+    rmSync(join(output, "trayleaf-site.zip"), { force: true });
+    zipFolder(output, "trayleaf-site.zip");
+  });
+  return { dir: { input: "templates/pages", output } };
+}

@@ -1,0 +1,119 @@
+import { spawn } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, watch } from "node:fs";
+import { createServer, type ServerResponse } from "node:http";
+import { tmpdir } from "node:os";
+import { extname, join, relative, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { BuildOptions } from "./index.ts";
+
+const root = fileURLToPath(new URL("../", import.meta.url));
+const types: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json",
+  ".woff2": "font/woff2",
+  ".zip": "application/zip",
+};
+const live = 'new EventSource("/live").onmessage = () => location.reload();\n';
+const plain = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
+
+/** Builds the site without PDFs in a process of its own, so that changed code is read afresh; gives back what it printed. */
+function rebuild(
+  { library, today }: BuildOptions,
+  out: string,
+): Promise<{ code: number; said: string }> {
+  const day = today === undefined ? [] : ["--today", today];
+  const words = ["--import", "tsx", join(root, "lib/cli.ts"), "build", "--no-pdf"];
+  return new Promise((done) => {
+    const child = spawn(process.execPath, [...words, "--library", library, "--out", out, ...day], {
+      env: { ...process.env, NO_COLOR: "1" },
+      stdio: ["ignore", "pipe", "pipe"],
+    });
+    let said = "";
+    for (const stream of [child.stdout, child.stderr])
+      stream.on("data", (part) => {
+        said += part;
+      });
+    child.on("close", (code) => done({ code: code ?? 70, said }));
+  });
+}
+
+/** Serves the site on this machine only; rebuilds when content, templates or lib change, and shows findings in the page. */
+export async function serve(options: BuildOptions): Promise<number> {
+  const home = mkdtempSync(join(tmpdir(), "trayleaf-serve-"));
+  const out = join(home, "site");
+  const listeners = new Set<ServerResponse>();
+  let failed = "The first build is under way; this page reloads by itself.";
+  let running = false;
+  let again = false;
+  const build = async (): Promise<void> => {
+    if (running) {
+      again = true;
+      return;
+    }
+    running = true;
+    do {
+      again = false;
+      const { code, said } = await rebuild(options, out);
+      failed = code === 0 ? "" : said;
+      process.stdout.write(code === 0 ? "Rebuilt.\n" : said);
+      for (const listener of listeners) listener.write("data: rebuilt\n\n");
+    } while (again);
+    running = false;
+  };
+  const server = createServer((request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
+    if (path === "/live") {
+      response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
+      listeners.add(response);
+      request.on("close", () => listeners.delete(response));
+      return;
+    }
+    const send = (type: string, body: string | Buffer, status = 200): void => {
+      response.writeHead(status, { "content-type": type, "cache-control": "no-store" });
+      response.end(body);
+    };
+    if (path === "/live.js") return send("text/javascript", live);
+    const script = '<script src="/live.js"></script>';
+    if (failed !== "") {
+      return send(
+        "text/html; charset=utf-8",
+        `<!doctype html><html lang="en"><title>Findings</title><h1>Nothing is shown while a stop stands</h1><pre>${plain(failed)}</pre>${script}</html>`,
+      );
+    }
+    const asked = resolve(out, `.${path.endsWith("/") ? `${path}index.html` : path}`);
+    const inside = !relative(out, asked).startsWith("..");
+    if (!inside || !existsSync(asked) || !statSync(asked).isFile())
+      return send("text/plain", "Not found", 404);
+    const type = types[extname(asked)] ?? "application/octet-stream";
+    const bytes = readFileSync(asked);
+    send(
+      type,
+      type.startsWith("text/html")
+        ? bytes.toString("utf8").replace("</body>", `${script}</body>`)
+        : bytes,
+    );
+  });
+  await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
+  const address = server.address();
+  process.stdout.write(
+    `http://127.0.0.1:${typeof address === "object" ? address?.port : ""}/ — end with Ctrl+C\n`,
+  );
+  const watchers = [options.library, join(root, "templates"), join(root, "lib")].map((folder) => {
+    let timer: NodeJS.Timeout | undefined;
+    return watch(folder, { recursive: true }, () => {
+      clearTimeout(timer);
+      timer = setTimeout(() => void build(), 150);
+    });
+  });
+  void build();
+  await new Promise<void>((done) => {
+    for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => done());
+  });
+  for (const watcher of watchers) watcher.close();
+  for (const listener of listeners) listener.end();
+  server.close();
+  rmSync(home, { recursive: true, force: true });
+  return 0;
+}
