@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { check } from "./check/check.ts";
@@ -16,7 +16,7 @@ import { type Printed, printSheets } from "./print/print-sheets.ts";
 import { printStyles } from "./print/print-styles.ts";
 import { expectedTexts, verifyPdf } from "./print/verify-pdf.ts";
 import { takeLock } from "./publish/lock.ts";
-import { readManifest, sha256, writeManifest } from "./publish/manifest.ts";
+import { type Manifest, readManifest, sha256, writeManifest } from "./publish/manifest.ts";
 import { dropStaging, openStaging, recover, swapIn } from "./publish/staging.ts";
 import { zipFolder } from "./publish/zip.ts";
 import { jsonSchemas } from "./report/json-schemas.ts";
@@ -35,6 +35,13 @@ const points = 72 / 25.4;
 function put(folder: string, file: string, data: string | Uint8Array): void {
   mkdirSync(dirname(join(folder, file)), { recursive: true });
   writeFileSync(join(folder, file), data);
+}
+
+/** A file of the last build, when it is still there as it was written. */
+function unharmed(out: string, file: string, before: Manifest | undefined): Buffer | undefined {
+  const path = join(out, file);
+  const bytes = existsSync(path) ? readFileSync(path) : undefined;
+  return bytes && before?.files[file]?.sha256 === sha256(bytes) ? bytes : undefined;
 }
 
 /** Prints what changed since the last build, takes the rest from it, and reads every PDF back. */
@@ -60,13 +67,10 @@ async function printAll(
     const html = fragments.get(key) ?? "";
     const [pdf, png] = [`pdf/${key}.pdf`, `thumbs/${key}.png`];
     keys[pdf] = sha256(`${browser}\n${today}\n${css}\n${html}`);
-    if (before?.prints[pdf] === keys[pdf] && before.files[pdf] && before.files[png]) {
-      made.set(key, {
-        key,
-        pdf: readFileSync(join(out, pdf)),
-        thumbnail: readFileSync(join(out, png)),
-        overflow: [],
-      });
+    const same = before?.prints[pdf] === keys[pdf];
+    const [oldPdf, oldPng] = same ? [pdf, png].map((file) => unharmed(out, file, before)) : [];
+    if (oldPdf && oldPng) {
+      made.set(key, { key, pdf: oldPdf, thumbnail: oldPng, overflow: [] });
       return [];
     }
     return [
@@ -153,6 +157,14 @@ export async function build(options: BuildOptions): Promise<number> {
   };
   const unlock = takeLock(out);
   let staging: string | undefined;
+  const leave = () => {
+    if (staging) dropStaging(staging);
+    unlock();
+  };
+  const interrupted = () => process.exit(130);
+  const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
+  process.on("exit", leave);
+  for (const signal of signals) process.prependListener(signal, interrupted);
   try {
     recover(out);
     const inputs = hashInputs({ root, library, argv: process.argv.slice(3) });
@@ -214,8 +226,9 @@ export async function build(options: BuildOptions): Promise<number> {
     for (const [stage, seconds] of times) say(`${seconds.toFixed(1).padStart(7)} s  ${stage}`);
     return code;
   } finally {
-    if (staging) dropStaging(staging);
-    unlock();
+    for (const signal of signals) process.off(signal, interrupted);
+    process.off("exit", leave);
+    leave();
   }
 }
 

@@ -12,17 +12,24 @@ import { Stop } from "../model/stop.ts";
 import { beside } from "./beside.ts";
 import { readManifest } from "./manifest.ts";
 
-type Journal = { readonly staging: string; readonly previous: string };
-
 const remove = (path: string) => rmSync(path, { recursive: true, force: true });
+
+/** The staging folder that a journal names, looked for beside `out`; none when the journal was cut short. */
+function journalled(out: string, journalFile: string): string | undefined {
+  const name = readFileSync(journalFile, "utf8");
+  const staging = join(dirname(resolve(out)), name);
+  const ours = name.startsWith(`.${basename(resolve(out))}-staging-`) && name === basename(name);
+  return ours && readManifest(staging) ? staging : undefined;
+}
 
 /** Finishes or undoes a swap that was interrupted, and removes staging folders left behind. Call it holding the lock. */
 export function recover(out: string): void {
   const journalFile = beside(out, "journal");
   if (existsSync(journalFile)) {
-    const { staging, previous } = JSON.parse(readFileSync(journalFile, "utf8")) as Journal;
+    const staging = journalled(out, journalFile);
+    const previous = beside(out, "previous");
     if (!existsSync(out)) {
-      if (existsSync(staging)) renameSync(staging, out);
+      if (staging) renameSync(staging, out);
       else if (existsSync(previous)) renameSync(previous, out);
     }
     remove(previous);
@@ -61,7 +68,7 @@ export function swapIn(staging: string, out: string): void {
   const previous = beside(out, "previous");
   const journalFile = beside(out, "journal");
   remove(previous);
-  writeFileSync(journalFile, JSON.stringify({ staging, previous } satisfies Journal));
+  writeFileSync(journalFile, basename(staging));
   if (existsSync(out)) renameSync(out, previous);
   renameSync(staging, out);
   remove(previous);

@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { beside } from "../../lib/publish/beside.ts";
 import { takeLock } from "../../lib/publish/lock.ts";
@@ -46,7 +46,7 @@ describe("publishing", () => {
     swapIn(build("one"), out);
     const staging = build("two");
     const previous = beside(out, "previous");
-    writeFileSync(beside(out, "journal"), JSON.stringify({ staging, previous }));
+    writeFileSync(beside(out, "journal"), basename(staging));
     mkdirSync(previous);
     writeFileSync(join(previous, "card.txt"), "one");
     rmSync(out, { recursive: true });
@@ -59,12 +59,21 @@ describe("publishing", () => {
     const previous = beside(out, "previous");
     mkdirSync(previous);
     writeFileSync(join(previous, "card.txt"), "one");
-    writeFileSync(
-      beside(out, "journal"),
-      JSON.stringify({ staging: join(home, "gone"), previous }),
-    );
+    writeFileSync(beside(out, "journal"), ".dist-staging-1");
     recover(out);
     expect(shown()).toBe("one");
+  });
+
+  it.each([
+    ["is empty", ""],
+    ["is cut short", ".dist-sta"],
+    ["names a folder elsewhere", "../precious"],
+  ])("keeps the old folder when the journal %s", (_, journal) => {
+    swapIn(build("one"), out);
+    writeFileSync(beside(out, "journal"), journal);
+    recover(out);
+    expect(shown()).toBe("one");
+    expect(existsSync(beside(out, "journal"))).toBe(false);
   });
 
   it("removes staging folders that a killed build left", () => {
