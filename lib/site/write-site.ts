@@ -6,6 +6,7 @@ import { Stop } from "../model/stop.ts";
 import { templatesFolder } from "./nunjucks.ts";
 import type { Page } from "./page.ts";
 import { cardPages, cardPath } from "./pages/card-pages.ts";
+import { findingsPage } from "./pages/findings-page.ts";
 import { generalPages, markRows } from "./pages/general-pages.ts";
 import { instrumentPages, screwPages } from "./pages/part-pages.ts";
 import { placePages } from "./pages/place-pages.ts";
@@ -18,6 +19,7 @@ const weights = ["400", "600", "700"] as const;
 function sitePages(input: SiteInput): Page[] {
   const pages = [
     ...generalPages(input),
+    findingsPage(input),
     ...cardPages(input),
     ...screwPages(input),
     ...instrumentPages(input),

@@ -1,0 +1,28 @@
+import type { Page } from "../page.ts";
+import type { SiteInput } from "../site-input.ts";
+
+/** All that the rules found in this library, each with its reason, its mending and its file. */
+export function findingsPage({ findings, rules }: SiteInput): Page {
+  const told = new Set(rules.map(({ id }) => id));
+  return {
+    path: "findings/index.html",
+    title: "Findings",
+    blocks:
+      findings.length === 0
+        ? [{ kind: "text", text: "The rules found nothing; not a clinical approval." }]
+        : [
+            {
+              kind: "table",
+              caption: "What the rules found in this library",
+              head: ["finding", "why", "what to do", "file", "rule"],
+              rows: findings.map(({ message, why, fix, place, rule }) => [
+                { text: message },
+                { text: why },
+                { text: fix },
+                { text: place.file },
+                told.has(rule) ? { text: rule, to: `rules/${rule}.html` } : { text: rule },
+              ]),
+            },
+          ],
+  };
+}
