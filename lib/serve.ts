@@ -18,6 +18,15 @@ const types: Readonly<Record<string, string>> = {
 const live = 'new EventSource("/live").onmessage = () => location.reload();\n';
 const plain = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
 
+/** The path that is asked for, decoded; the start page when the address is malformed. */
+function pathOf(url: string): string {
+  try {
+    return decodeURIComponent(new URL(url, "http://localhost").pathname);
+  } catch {
+    return "/";
+  }
+}
+
 /** Builds the site without PDFs in a process of its own, so that changed code is read afresh; gives back what it printed. */
 function rebuild(
   { library, today }: BuildOptions,
@@ -63,7 +72,7 @@ export async function serve(options: BuildOptions): Promise<number> {
     running = false;
   };
   const server = createServer((request, response) => {
-    const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
+    const path = pathOf(request.url ?? "/");
     if (path === "/live") {
       response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
       listeners.add(response);
