@@ -1,3 +1,4 @@
+import { definitions } from "../../model/definition.ts";
 import type { Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 
@@ -165,6 +166,7 @@ export function generalPages(input: SiteInput): Page[] {
             { text: "Everything in one zip", to: "trayleaf-site.zip" },
             { text: "Glossary", to: "glossary/index.html" },
             { text: "Rules and what they found", to: "rules/index.html" },
+            { text: "All findings", to: "findings/index.html" },
           ],
         },
       ],
@@ -220,6 +222,13 @@ export function generalPages(input: SiteInput): Page[] {
           text: pdf
             ? "PDFs are in the folder pdf, packs in the folder packs."
             : "PDF not built in this preview.",
+        },
+        { kind: "heading", text: "Schemas, for editors of a library", id: "schemas" },
+        {
+          kind: "links",
+          links: Object.keys(definitions)
+            .sort()
+            .map((kind) => ({ text: `Schema: ${kind}`, to: `schema/${kind}.json` })),
         },
       ],
     },

@@ -48,6 +48,17 @@ export function placePages(input: SiteInput): Page[] {
       title: `${system.name}, generation ${system.generation}`,
       blocks: [
         { kind: "text", text: `${system.maker}. ${system.sizes}. ${system.generation_mark}` },
+        {
+          kind: "links",
+          links: input.packs
+            .filter((pack) => pack.system === system.id)
+            .map(({ title, file }) => ({ text: title, to: file })),
+        },
+        ...cardsBlock(
+          input,
+          (sheet) =>
+            sheet.system === system.id && (sheet.kind === "pairing" || sheet.kind === "lengths"),
+        ),
         { kind: "heading", text: "Plates", id: "plates" },
         {
           kind: "links",
