@@ -18,13 +18,13 @@ const readOr = (file) => (existsSync(file) ? readFileSync(file, "utf8") : "");
 
 /**
  * Installs a folder's locked packages without running their scripts, unless the last installation was of the same
- * lock file, platform and Node ABI. Says so on stderr when it installs.
+ * lock file, platform and Node ABI, or TRAYLEAF_SKIP_INSTALL=1 says that others see to it. Says so on stderr when it installs.
  * @param {string} folder
  */
 export function installPackages(folder) {
   const stampFile = join(folder, "node_modules", ".setup-stamp");
   const stamp = wantedStamp(folder);
-  if (readOr(stampFile) === stamp) return;
+  if (readOr(stampFile) === stamp || process.env.TRAYLEAF_SKIP_INSTALL === "1") return;
   process.stderr.write("Installing the locked packages (once)…\n");
   const npm = findNpm(process.env, process.execPath);
   const words = [npm, "ci", "--ignore-scripts", "--include=dev", "--no-audit", "--no-fund"];
