@@ -20,7 +20,7 @@ afterEach(() => {
 });
 
 const version = 'if [ "$1" = --version ]; then echo "Chromium 156.0.1.2"; exit 0; fi';
-const page = "echo '<p>leaf</p>'";
+const page = String.raw`printf '{"id":1,"result":{"targetId":"t"}}\0{"id":2,"result":{"sessionId":"s"}}\0{"id":3,"result":{"result":{"value":42}}}\0' >&4`;
 
 /** A stand-in for a browser: a shell script in a folder of its own below the temporary one. */
 function standIn(place: string, name: string, lines: readonly string[]): string {

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { launchFlags } from "../../lib/setup/launch-flags.mjs";
 
-const page = "echo '<p>leaf</p>'";
+const page = String.raw`printf '{"id":1,"result":{"targetId":"t"}}\0{"id":2,"result":{"sessionId":"s"}}\0{"id":3,"result":{"result":{"value":42}}}\0' >&4`;
 let folder = "";
 
 beforeEach(() => {
