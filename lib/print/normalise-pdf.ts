@@ -1,7 +1,17 @@
 import { Stop } from "../model/stop.ts";
 
-/** Same bytes for the same page: fixes the two dates and renumbers structure ids, both at equal length.
- * Chromium writes the clock and a counter of its own into every file; nothing else differs between two runs. */
+const names = /\/Limits \[\(node\d{8}\) \(node\d{8}\)\]\s\/Names \[((?:\(node\d{8}\) \d+ 0 R ?)+)\]/g;
+
+/** Puts the list of structure ids in their order, as a name tree must stand; the length stays. */
+function inOrder(whole: string, list: string): string {
+  const pairs = (list.match(/\(node\d{8}\) \d+ 0 R/g) ?? []).sort();
+  const id = (pair = ""): string => pair.slice(0, "(node00000000)".length);
+  const limits = `[${id(pairs[0])} ${id(pairs.at(-1))}]`;
+  return whole.replace(/\[[^\]]*\]/, limits).replace(list, pairs.join(" "));
+}
+
+/** Same bytes for the same page: fixes the two dates, and renumbers structure ids in the order they appear, all at equal length.
+ * Chromium writes the clock and a counter of its own into every file, and lists the ids by that counter. */
 export function normalisePdf(bytes: Uint8Array, day: string): Uint8Array {
   const text = Buffer.from(bytes).toString("latin1");
   const stamp = `D:${day.replaceAll("-", "")}000000+00'00'`;
@@ -25,5 +35,5 @@ export function normalisePdf(bytes: Uint8Array, day: string): Uint8Array {
     order.set(old, known);
     return `node${known}`;
   });
-  return Uint8Array.from(Buffer.from(numbered, "latin1"));
+  return Uint8Array.from(Buffer.from(numbered.replace(names, inOrder), "latin1"));
 }

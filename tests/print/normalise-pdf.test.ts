@@ -32,6 +32,21 @@ describe("normalising a PDF", () => {
     expect(made).toContain("(node00000001) (node00000002)");
   });
 
+  it("lists the ids in order, whichever the browser counted first", () => {
+    const tree = (first: string, second: string) => {
+      const [low, high] = [first, second].sort();
+      const entry = (id?: string) => `(node${id}) ${id === first ? 37 : 139} 0 R`;
+      const text = `/ID (node${first}) /ID (node${second})\n<</Limits [(node${low}) (node${high})]\n/Names [${entry(low)} ${entry(high)}]>>`;
+      return Buffer.concat([pdf("20261125104749", []), Buffer.from(text, "latin1")]);
+    };
+    const rising = text(normalisePdf(tree("00000010", "00000011"), "2026-10-01"));
+    const falling = text(normalisePdf(tree("00000011", "00000010"), "2026-10-01"));
+    expect(falling).toBe(rising);
+    expect(rising).toContain(
+      "/Limits [(node00000001) (node00000002)]\n/Names [(node00000001) 37 0 R (node00000002) 139 0 R]",
+    );
+  });
+
   it("refuses a PDF without its two dates", () => {
     expect(() => normalisePdf(Buffer.from("%PDF-1.4"), "2026-10-01")).toThrow(/two dates/);
   });
