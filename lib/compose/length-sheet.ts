@@ -1,5 +1,4 @@
 import { known } from "../model/catalogue.ts";
-import type { LengthTable } from "../model/chain.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { LengthView } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
@@ -24,23 +23,12 @@ function columnOf(composing: Composing, screw: string): LengthView["columns"][nu
   return { screw, called, policy: words, entries: lengthEntries(table) };
 }
 
-function deadNoteOf(tables: readonly LengthTable[]): string {
-  const ask = "Ask the surgeon.";
-  for (const { readings } of tables) {
-    const worst =
-      readings.findLast(({ answer }) => answer.kind === "gap" && answer.short > answer.long) ??
-      readings.find(({ answer }) => answer.kind === "gap");
-    if (worst?.answer.kind === "gap") {
-      const { shorter, short, longer, long } = worst.answer;
-      return `No screw made for this reading: ${wholeMm(shorter)} is ${wholeMm(short)} short, ${wholeMm(longer)} is ${wholeMm(long)} long. ${ask}`;
-    }
-  }
-  return `Hatched: no screw made for this reading. ${ask}`;
-}
+/** The legend of the hatching; what each dead reading lies between stands in its own row. */
+const deadNote = "Hatched: no screw made for this reading. Ask the surgeon.";
 
 /** The length sheet of one system: for each screw, every gauge reading and the next length in this rack, dead readings named. */
 export function lengthSheets(composing: Composing, system: string): readonly LengthView[] {
-  const { catalogue, derived } = composing;
+  const { catalogue } = composing;
   const { name, file, length_policy } = known(catalogue.systems, system);
   const screws = [...catalogue.screws.values()]
     .filter((screw) => screw.system === system)
@@ -51,7 +39,6 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
     );
   if (screws.length === 0) return [];
   const columns = screws.map(({ id }) => columnOf(composing, id));
-  const tables = screws.flatMap(({ id }) => derived.lengthTables.get(id) ?? []);
   const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) =>
     policy ? [policy.source.document] : [],
   );
@@ -67,6 +54,6 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
     ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),
   };
   return frames(composing, facts).map((frame) =>
-    fingerprinted<LengthView>({ ...frame, kind: "lengths", columns, deadNote: deadNoteOf(tables) }),
+    fingerprinted<LengthView>({ ...frame, kind: "lengths", columns, deadNote }),
   );
 }

@@ -19,7 +19,7 @@ const rowHeight = 17;
 const tallRow = 22;
 const around = 61;
 const cautionLine = 3.4;
-const boxLine = 6.2;
+const boxLine = 6.6;
 const narrow = 290;
 
 function rowOf(
@@ -75,7 +75,7 @@ function boxes(
   );
   const left = height - taken;
   const room = {
-    lines: Math.min(8, Math.max(2, Math.floor(left / boxLine))),
+    lines: Math.max(2, Math.floor(left / boxLine)),
     width: width / 2 - 16,
     size: typeFloors("pairing").body,
   };

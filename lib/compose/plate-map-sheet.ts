@@ -112,7 +112,7 @@ function mapHeight(
     0,
   );
   const taken =
-    36 +
+    37 +
     lines * body * 1.16 +
     bands.length * 1.4 +
     Math.max(boxLines * body * 1.2 + 3, (1 + table) * 3.8);
@@ -161,7 +161,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       bands,
       traps: warningBox("Goes in, and is wrong.", traps, {
         lines: boxLines,
-        width: width - 126,
+        width: width - 110,
         size: typeFloors("plate-map").body,
       }),
       table,

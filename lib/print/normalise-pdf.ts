@@ -1,6 +1,7 @@
 import { Stop } from "../model/stop.ts";
 
-const names = /\/Limits \[\(node\d{8}\) \(node\d{8}\)\]\s\/Names \[((?:\(node\d{8}\) \d+ 0 R ?)+)\]/g;
+const names =
+  /\/Limits \[\(node\d{8}\) \(node\d{8}\)\]\s\/Names \[((?:\(node\d{8}\) \d+ 0 R ?)+)\]/g;
 
 /** Puts the list of structure ids in their order, as a name tree must stand; the length stays. */
 function inOrder(whole: string, list: string): string {

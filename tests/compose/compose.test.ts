@@ -127,9 +127,9 @@ describe("composing", () => {
     expect([cortical?.policy, cortical?.entries]).toEqual(["See instructions for use.", []]);
   });
 
-  test("names the dead reading that falls nearer the longer screw", () => {
+  test("explains the hatching without the numbers of one screw", () => {
     expect(sheet("lengths", "minnow-lengths").deadNote).toBe(
-      "No screw made for this reading: 50 is 3 short, 55 is 2 long. Ask the surgeon.",
+      "Hatched: no screw made for this reading. Ask the surgeon.",
     );
   });
 

@@ -151,7 +151,7 @@ function lengths(): LengthView {
         entries: [],
       },
     ],
-    deadNote: "No screw made for this reading: 50 is 3 short, 55 is 2 long. Ask the surgeon.",
+    deadNote: "Hatched: no screw made for this reading. Ask the surgeon.",
   };
 }
 

@@ -4,6 +4,8 @@ import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { rules } from "../../lib/check/rules.ts";
+import { derive } from "../../lib/derive/derive.ts";
+import { loadLibrary } from "../../lib/index.ts";
 import { filesBelow } from "../../lib/publish/manifest.ts";
 
 const home = mkdtempSync(join(tmpdir(), "trayleaf-site-"));
@@ -66,5 +68,29 @@ describe("the site", () => {
   it("has a page for every rule, and lists all marks", () => {
     expect(pages.filter((page) => page.startsWith("rules/"))).toHaveLength(rules.length + 1);
     expect(read("marks/index.html")).toContain("gliding drill 2.7");
+  });
+
+  it("lists every trap and look-alike, since cards say that more stand here", () => {
+    const { catalogue } = loadLibrary("content");
+    if (!catalogue) throw new Error("The demo library does not resolve");
+    const { screwTraps, drillTraps, lookAlikes } = derive(catalogue);
+    const folderOf = (id: string) =>
+      catalogue.instruments.has(id)
+        ? "instruments"
+        : catalogue.screws.has(id)
+          ? "screws"
+          : "plates";
+    const absent = [
+      ...screwTraps.map(({ screw, zone }) => [
+        `screws/${screw}.html`,
+        catalogue.zones.get(zone)?.name,
+      ]),
+      ...drillTraps.map(({ drill, through }) => [
+        `instruments/${drill}.html`,
+        `${catalogue.instruments.get(through)?.name}</a>`,
+      ]),
+      ...lookAlikes.map(({ a, tell }) => [`${folderOf(a)}/${a}.html`, tell]),
+    ].filter(([page = "", words = "?"]) => !read(page).includes(words));
+    expect(absent).toEqual([]);
   });
 });

@@ -3,6 +3,7 @@ import type { Chain } from "../../model/chain.ts";
 import { mm } from "../../model/measure.ts";
 import type { Block, Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
+import { alikeBlocks } from "./alike-blocks.ts";
 import { cardsBlock } from "./card-pages.ts";
 
 const screwLink = ({ catalogue }: SiteInput, id: string): Link => ({
@@ -83,6 +84,7 @@ export function screwPages(input: SiteInput): Page[] {
               ]),
             }
           : { kind: "text", text: "No hole in this library lets it through wrongly." },
+        ...alikeBlocks(input, screw.id),
         ...cardsBlock(
           input,
           (sheet) =>
@@ -106,7 +108,6 @@ export function instrumentPages(input: SiteInput): Page[] {
     const passes = derived.drillTraps.filter(
       ({ drill, through }) => drill === tool.id || through === tool.id,
     );
-    const alike = derived.lookAlikes.filter(({ a, b }) => a === tool.id || b === tool.id);
     const trays = [...catalogue.trays.values()].flatMap((tray) =>
       tray.slots
         .filter((slot) => slot.holds === "instrument" && slot.instrument === tool.id)
@@ -148,18 +149,7 @@ export function instrumentPages(input: SiteInput): Page[] {
             ]),
           }
         : { kind: "text", text: "Nothing in its system." },
-      ...(alike.length > 0
-        ? [
-            { kind: "heading", text: "Looks like", id: "alike" } as const,
-            {
-              kind: "links",
-              links: alike.map(({ a, b, tell, tellOfB }) => ({
-                text: nameOf(input, a === tool.id ? b : a),
-                note: a === tool.id ? tell : (tellOfB ?? tell),
-              })),
-            } as const,
-          ]
-        : []),
+      ...alikeBlocks(input, tool.id),
       ...(trays.length > 0
         ? [
             { kind: "heading", text: "Where it lies", id: "trays" } as const,
@@ -170,13 +160,4 @@ export function instrumentPages(input: SiteInput): Page[] {
     ];
     return { path: `instruments/${tool.id}.html`, title: tool.name, blocks };
   });
-}
-
-function nameOf({ catalogue }: SiteInput, id: string): string {
-  return (
-    catalogue.instruments.get(id)?.name ??
-    catalogue.screws.get(id)?.called ??
-    catalogue.plates.get(id)?.name ??
-    id
-  );
 }

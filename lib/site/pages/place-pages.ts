@@ -1,5 +1,6 @@
 import type { Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
+import { alikeBlocks } from "./alike-blocks.ts";
 import { cardsBlock } from "./card-pages.ts";
 
 /** A page for each plate (with a map for every length) and each tray. */
@@ -16,6 +17,7 @@ export function placePages(input: SiteInput): Page[] {
           kind: "text",
           text: `Mark on the metal: ${plate.mark}. Lengths: ${laid.map(({ holesInRow }) => `${holesInRow} holes`).join(", ")}.`,
         },
+        ...alikeBlocks(input, plate.id),
         ...cardsBlock(input, (sheet) => maps.has(sheet.id)),
         ...cardsBlock(input, (sheet) => sheet.kind === "pairing" && sheet.system === plate.system),
       ],
