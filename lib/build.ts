@@ -22,6 +22,7 @@ import { zipFolder } from "./publish/zip.ts";
 import { jsonSchemas } from "./report/json-schemas.ts";
 import { reportJson } from "./report/report-json.ts";
 import { reportText } from "./report/report-text.ts";
+import { runSummary } from "./report/run-summary.ts";
 import { hashInputs } from "./setup/unchanged.mjs";
 import { renderPack } from "./site/render-pack.ts";
 import { renderSheet } from "./site/render-sheet.ts";
@@ -217,7 +218,7 @@ export async function build(options: BuildOptions): Promise<number> {
     lap("site");
     zipFolder(staging, "trayleaf-site.zip");
     lap("zip");
-    const summary = summaryOf(sheets, { out, pages, packs: printed?.packs.length ?? 0, pdf });
+    const summary = runSummary(sheets, { out, pages, packs: printed?.packs.length ?? 0, pdf });
     writeManifest(staging, { inputs, summary, prints: printed?.keys ?? {} });
     swapIn(staging, out);
     staging = undefined;
@@ -230,29 +231,4 @@ export async function build(options: BuildOptions): Promise<number> {
     process.off("exit", leave);
     leave();
   }
-}
-
-function summaryOf(
-  sheets: readonly SheetView[],
-  { out, pages, packs, pdf }: { out: string; pages: number; packs: number; pdf: boolean },
-): string[] {
-  const names = {
-    pairing: "pairing sheets",
-    lengths: "length sheets",
-    "plate-map": "plate maps",
-    steps: "step cards",
-    tray: "tray cards",
-    case: "case sheets",
-  } as const;
-  const kinds = Object.entries(names).map(
-    ([kind, name]) =>
-      `${new Set(sheets.filter((sheet) => sheet.kind === kind).map(({ id }) => id)).size} ${name}`,
-  );
-  return [
-    `Made ${kinds.join(", ")}.`,
-    pdf
-      ? `${sheets.length} one-page PDFs, ${packs} packs, ${pages} pages of site.`
-      : `${pages} pages of site, no PDFs.`,
-    `Open ${join(out, "index.html")}`,
-  ];
 }

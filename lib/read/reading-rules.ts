@@ -1,29 +1,8 @@
-import type { ToldRule } from "../model/told-rule.ts";
-
-const rule = (
-  id: string,
-  summary: string,
-  why: string,
-  fix: string,
-  passes: string,
-  fails: string,
-): ToldRule => ({
-  id,
-  severity: "stop",
-  about: "reading",
-  summary,
-  why,
-  fix,
-  source: "common practice",
-  examples: [
-    { title: "accepted", passes: true, shows: passes },
-    { title: "refused", passes: false, shows: fails },
-  ],
-});
+import { refusal, type ToldRule } from "../model/told-rule.ts";
 
 /** Every rule that reading looks after: files and the text in them, before any field is understood. */
 export const readingRules = {
-  file: rule(
+  file: refusal(
     "file-is-a-plain-file",
     "Everything in a library is a plain file or a folder.",
     "A link or a device can lead out of the library, or never end.",
@@ -31,7 +10,7 @@ export const readingRules = {
     "zones/oblong-35.yaml is a file.",
     "zones/oblong-35.yaml is a symbolic link to another folder.",
   ),
-  name: rule(
+  name: refusal(
     "file-lies-where-its-kind-lives",
     "Every folder and file has a place that tells its kind.",
     "A file in the wrong folder would be left out of the cards in silence.",
@@ -39,7 +18,7 @@ export const readingRules = {
     "systems/pebblefin/zones/oblong-35.yaml",
     "systems/pebblefin/zone/oblong-35.yaml",
   ),
-  limit: rule(
+  limit: refusal(
     "file-is-within-limits",
     "A file has at most 1 MiB, a library at most 5,000 files and 64 MiB.",
     "No honest definition is that large; a fault or an attack is.",
@@ -47,7 +26,7 @@ export const readingRules = {
     "A file of 2 KiB.",
     "A file of 3 MiB.",
   ),
-  utf8: rule(
+  utf8: refusal(
     "text-is-utf-8",
     "Every file is UTF-8 text.",
     "In another encoding a letter or a sign on the card would come out as a different one.",
@@ -55,7 +34,7 @@ export const readingRules = {
     "Ø 3.5 saved as UTF-8.",
     "Ø 3.5 saved as Latin-1.",
   ),
-  characters: rule(
+  characters: refusal(
     "text-has-no-hidden-characters",
     "Text holds no control, direction, zero-width or unassigned characters.",
     "They change what a reader sees without being seen themselves.",
@@ -63,7 +42,7 @@ export const readingRules = {
     "Turn clockwise.",
     "Turn, an invisible mark that reverses the reading direction, clockwise.",
   ),
-  wellFormed: rule(
+  wellFormed: refusal(
     "yaml-is-well-formed",
     "Every file is well-formed YAML 1.2.",
     "What cannot be read for certain must not be guessed.",
@@ -71,7 +50,7 @@ export const readingRules = {
     'name: "drill: long"',
     "name: drill: long",
   ),
-  notEmpty: rule(
+  notEmpty: refusal(
     "yaml-is-not-empty",
     "Every file states something.",
     "An empty file is usually one that was not saved.",
@@ -79,7 +58,7 @@ export const readingRules = {
     "name: drill 2.5",
     "A file with comments only.",
   ),
-  oneDocument: rule(
+  oneDocument: refusal(
     "yaml-is-one-document",
     "A file holds one document.",
     "One thing a file: its name is its id.",
@@ -87,7 +66,7 @@ export const readingRules = {
     "name: drill 2.5",
     "Two documents with --- between them.",
   ),
-  depth: rule(
+  depth: refusal(
     "yaml-is-not-deep",
     "Lists and keys are nested at most 32 deep.",
     "No definition needs it, and reading deeper could stop the program.",
@@ -95,7 +74,7 @@ export const readingRules = {
     "a: {b: [1]}",
     "5,000 opening brackets.",
   ),
-  many: rule(
+  many: refusal(
     "yaml-is-not-long",
     "A list or a set of keys has at most 2,000 entries, a text at most 2,000 characters.",
     "No card can show more.",
@@ -103,7 +82,7 @@ export const readingRules = {
     "A name of 20 characters.",
     "A name of 3,000 characters.",
   ),
-  aliases: rule(
+  aliases: refusal(
     "yaml-has-no-aliases",
     "Nothing is an alias or an anchor.",
     "A number that stands elsewhere is not seen by the person who checks this line.",
@@ -111,7 +90,7 @@ export const readingRules = {
     "diameter: 2.5",
     "diameter: *the-drill",
   ),
-  merge: rule(
+  merge: refusal(
     "yaml-has-no-merge-keys",
     "No keys are merged in from elsewhere.",
     "Facts that stand elsewhere are not seen by the person who checks this file.",
@@ -119,7 +98,7 @@ export const readingRules = {
     "name: drill 2.5",
     "<<: *common",
   ),
-  tags: rule(
+  tags: refusal(
     "yaml-has-no-tags",
     "No value carries a type tag.",
     "The field tells what a value is; a tag could say otherwise.",
@@ -127,7 +106,7 @@ export const readingRules = {
     "diameter: 2.5",
     "diameter: !!str 2.5",
   ),
-  directives: rule(
+  directives: refusal(
     "yaml-has-no-directives",
     "No directive changes how a file is read.",
     "Under another version of YAML, no and 1:30 are different values.",
@@ -135,7 +114,7 @@ export const readingRules = {
     "name: drill 2.5",
     "%YAML 1.1",
   ),
-  unique: rule(
+  unique: refusal(
     "yaml-keys-are-unique",
     "A key stands once.",
     "Of two values one would win in silence.",
@@ -143,7 +122,7 @@ export const readingRules = {
     "diameter: 2.5",
     "diameter: 2.5 and, further down, diameter: 2.7",
   ),
-  keys: rule(
+  keys: refusal(
     "yaml-keys-are-plain",
     "Keys are plain words.",
     "A key that is a list, or a word the program uses itself, cannot be a field.",
@@ -151,7 +130,7 @@ export const readingRules = {
     "bore: 2.9",
     "__proto__: 2.9",
   ),
-  numbers: rule(
+  numbers: refusal(
     "yaml-numbers-are-plain-decimals",
     "Numbers are plain decimals with a point and at most four places.",
     "1e3, 017, 0x1F and 3,5 are read otherwise than they look.",
@@ -159,7 +138,7 @@ export const readingRules = {
     "diameter: 2.75",
     "diameter: 2,75",
   ),
-  comments: rule(
+  comments: refusal(
     "yaml-text-is-not-cut-by-a-comment",
     "No comment follows text without quotes on the same line.",
     "Everything after # is dropped: use #4 drill would print use.",

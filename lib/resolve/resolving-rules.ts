@@ -1,29 +1,8 @@
-import type { ToldRule } from "../model/told-rule.ts";
-
-const rule = (
-  id: string,
-  summary: string,
-  why: string,
-  fix: string,
-  passes: string,
-  fails: string,
-): ToldRule => ({
-  id,
-  severity: "stop",
-  about: "reading",
-  summary,
-  why,
-  fix,
-  source: "common practice",
-  examples: [
-    { title: "accepted", passes: true, shows: passes },
-    { title: "refused", passes: false, shows: fails },
-  ],
-});
+import { refusal, type ToldRule } from "../model/told-rule.ts";
 
 /** Every rule that resolving looks after: what one definition says of another. */
 export const resolvingRules = {
-  exists: rule(
+  exists: refusal(
     "reference-exists",
     "Every id that a definition names is the id of a definition.",
     "A card would leave out a part, a caution or a source without a word.",
@@ -31,7 +10,7 @@ export const resolvingRules = {
     "permits: [cortical-35], and screws/cortical-35.yaml is there.",
     "permits: [cortical-53], and there is no such screw.",
   ),
-  label: rule(
+  label: refusal(
     "hole-label-exists",
     "Every hole label is a hole of that plate in that length.",
     "Nobody at the table could find the hole.",
@@ -39,7 +18,7 @@ export const resolvingRules = {
     "Hole S4 of a plate with 6 holes in its row.",
     "Hole S9 of a plate with 6 holes in its row.",
   ),
-  variant: rule(
+  variant: refusal(
     "length-variant-exists",
     "Every length variant that is named is one the plate comes in.",
     "The plate could not be found in the tray.",
@@ -47,7 +26,7 @@ export const resolvingRules = {
     "holes: 6, and the plate comes with 4, 6 and 8.",
     "holes: 7, and the plate comes with 4, 6 and 8.",
   ),
-  zoneOfHole: rule(
+  zoneOfHole: refusal(
     "zone-lies-in-its-hole",
     "The zone a screw is planned through is one of the hole's.",
     "The chain of instruments would be another hole's.",
@@ -55,7 +34,7 @@ export const resolvingRules = {
     "Threaded part of a combined opening.",
     "Threaded part of a wire hole.",
   ),
-  mirror: rule(
+  mirror: refusal(
     "mirrored-plate-has-the-other-side",
     "A mirrored plate is the other side of a drawn plate.",
     "Two plates would claim one side, or a plate without sides would get one.",
@@ -63,7 +42,7 @@ export const resolvingRules = {
     "right, mirror of a left plate.",
     "left, mirror of a left plate.",
   ),
-  single: rule(
+  single: refusal(
     "library-has-its-single-files",
     "A library has one publisher.yaml and one interfaces.yaml, each system one system.yaml.",
     "Every card names who publishes it, and every part shares its threads, drives and couplings.",

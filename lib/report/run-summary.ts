@@ -1,0 +1,28 @@
+import { join } from "node:path";
+import type { SheetView } from "../model/sheet.ts";
+
+/** What a build made, in lines: cards by kind, PDFs, pages, and the file to open. */
+export function runSummary(
+  sheets: readonly SheetView[],
+  { out, pages, packs, pdf }: { out: string; pages: number; packs: number; pdf: boolean },
+): string[] {
+  const names = {
+    pairing: "pairing sheets",
+    lengths: "length sheets",
+    "plate-map": "plate maps",
+    steps: "step cards",
+    tray: "tray cards",
+    case: "case sheets",
+  } as const;
+  const kinds = Object.entries(names).map(
+    ([kind, name]) =>
+      `${new Set(sheets.filter((sheet) => sheet.kind === kind).map(({ id }) => id)).size} ${name}`,
+  );
+  return [
+    `Made ${kinds.join(", ")}.`,
+    pdf
+      ? `${sheets.length} one-page PDFs, ${packs} packs, ${pages} pages of site.`
+      : `${pages} pages of site, no PDFs.`,
+    `Open ${join(out, "index.html")}`,
+  ];
+}
