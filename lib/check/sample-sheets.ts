@@ -59,6 +59,7 @@ export const sampleStep: StepView["steps"][number] = {
   verb: "Measure",
   say: "Measure the depth.",
   inHand: "gauge 10–70",
+  handedWith: "",
   frame: figure("<svg/>"),
   decides: "",
   skip: "",

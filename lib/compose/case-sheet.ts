@@ -2,7 +2,7 @@ import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import { wholeMm } from "../model/measure.ts";
-import type { CaseView, WarningBox } from "../model/sheet.ts";
+import type { CaseView, WarningBox, WarningLine } from "../model/sheet.ts";
 import type { Case } from "../model/site.ts";
 import type { Composing } from "./composing.ts";
 import { fingerprinted } from "./fingerprint.ts";
@@ -16,20 +16,20 @@ import { inNoTray, pullList } from "./pull-list.ts";
 import { unparted } from "./unparted.ts";
 
 function missingBox(pull: CaseView["pull"], checked: string): WarningBox {
-  const of = (status: CaseView["pull"][number]["status"], word: string): readonly string[] =>
+  const of = (status: CaseView["pull"][number]["status"], word: string): readonly WarningLine[] =>
     pull
       .filter((line) => line.status === status && line.place !== inNoTray)
-      .map(({ what, place }) => `${word}: ${what} (${place}).`);
+      .map(({ what, place }) => ({ subject: `${word}: ${what}`, words: `(${place}).` }));
   const nowhere = pull.filter(({ place }) => place === inNoTray).map(({ what }) => what);
   const lines = [
     ...of("missing", "Missing"),
-    ...(nowhere.length > 0 ? [`Missing, ${inNoTray}: ${nowhere.join(", ")}.`] : []),
+    ...(nowhere.length > 0
+      ? [{ subject: `Missing: ${nowhere.join(", ")}`, words: `(${inNoTray}).` }]
+      : []),
     ...of("not checked", "Not checked"),
   ];
-  return {
-    title: "Missing for this case",
-    lines: lines.length > 0 ? lines : [`Nothing missing when last checked, ${checked}.`],
-  };
+  const none = { subject: "Nothing missing", words: `when last checked, ${checked}.` };
+  return { title: "Missing for this case", lines: lines.length > 0 ? lines : [none] };
 }
 
 type Planned = Case["plan"][number];

@@ -1,4 +1,5 @@
 import type { LookAlike } from "../model/chain.ts";
+import type { WarningLine } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { capital, spoken } from "./spoken.ts";
 
@@ -13,10 +14,13 @@ function nameOf({ catalogue, derived }: Composing, id: string): string {
 export function lookAlikeLines(
   composing: Composing,
   pairs: readonly LookAlike[],
-): readonly string[] {
+): readonly WarningLine[] {
   return pairs.map(({ a, b, tell }) => {
     const end = /[.!?]$/.test(tell) ? "" : ".";
-    return `${capital(nameOf(composing, a))} and ${nameOf(composing, b)}: ${tell}${end}`;
+    return {
+      subject: `${capital(nameOf(composing, a))} and ${nameOf(composing, b)}:`,
+      words: `${tell}${end}`,
+    };
   });
 }
 

@@ -13,13 +13,14 @@ import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
 import { typeFloors } from "./type-sizes.ts";
 import { warningBox } from "./warning-box.ts";
 
-/** Millimetres: a row with pictures, a row whose called-out words take three lines, all that stands above and below the rows,
+/** Millimetres: a row with pictures, one whose called-out words take two lines, one where they take three, all that stands above and below the rows,
  * a printed line of cautions and one of a box. */
-const rowHeight = 17;
-const tallRow = 22;
+const rowHeight = 16.4;
+const wrappedRow = 17.4;
+const tallRow = 21;
 const around = 61;
 const cautionLine = 3.4;
-const boxLine = 6.6;
+const boxLine = 6.2;
 const narrow = 290;
 
 function rowOf(
@@ -68,9 +69,10 @@ function boxes(
     ),
   );
   const { width, height } = frame.format;
-  const tall = (phrase: string): boolean => phrase !== "" && width < narrow;
+  const lag = chains.every(isLag);
+  const tall = (phrase: string): boolean => phrase !== "" && (width < narrow || lag);
   const taken = rows.reduce(
-    (sum, { phrase }) => sum + (tall(phrase) ? tallRow : rowHeight),
+    (sum, { phrase }) => sum + (tall(phrase) ? tallRow : width < narrow ? wrappedRow : rowHeight),
     around + Math.ceil(frame.cautions.length / 2) * cautionLine,
   );
   const left = height - taken;

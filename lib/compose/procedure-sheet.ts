@@ -73,13 +73,9 @@ export function procedureSheets(composing: Composing, procedure: string): readon
       catalogue.interfaces,
       frameSize(facts.steps.length),
     );
-    const inHand =
-      chain === undefined
-        ? ""
-        : unparted(
-            `${known(catalogue.screws, chain.screw).called}: ${handWords(composing, chain)}`,
-          );
-    const view = stepView(composing, step, index, { frame, inHand });
+    const inHand = chain === undefined ? "" : known(catalogue.screws, chain.screw).called;
+    const handedWith = chain === undefined ? "" : unparted(handWords(composing, chain));
+    const view = stepView(composing, step, index, { frame, inHand, handedWith });
     return step.tally === "locking-screws"
       ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) }
       : view;

@@ -11,7 +11,7 @@ import { verbWords } from "./verb-words.ts";
 /** The size of a drawn frame, millimetres: larger on a card of few steps. */
 export function frameSize(steps: number): { readonly width: number; readonly height: number } {
   if (steps <= 6) return { width: 54, height: 30 };
-  return steps <= 9 ? { width: 42, height: 22 } : { width: 36, height: 18 };
+  return steps <= 8 ? { width: 42, height: 22 } : { width: 36, height: 18 };
 }
 
 /** Boxes to tick where something is counted. */
@@ -44,12 +44,12 @@ const deciders = {
   "instructions-or-protocol": "instructions for use or local protocol",
 } as const;
 
-/** A step as printed; `frame` is its drawing and `inHand` what is handed over. */
+/** A step as printed; `frame` is its drawing, `inHand` what is called out and `handedWith` what goes with it. */
 export function stepView(
   composing: Composing,
   step: RecipeStep | ProcedureStep,
   index: number,
-  drawn: { readonly frame: Figure; readonly inHand: string },
+  drawn: { readonly frame: Figure; readonly inHand: string; readonly handedWith: string },
 ): StepView["steps"][number] {
   return {
     number: String(index + 1),

@@ -35,7 +35,11 @@ function sheets(
       catalogue.interfaces,
       frameSize(recipe.steps.length),
     );
-    return stepView(composing, step, index, { frame, inHand: inHandOf(composing, chain, step) });
+    return stepView(composing, step, index, {
+      frame,
+      inHand: inHandOf(composing, chain, step),
+      handedWith: "",
+    });
   });
   const atSteps = new Set(recipe.steps.flatMap(({ cautions }) => cautions));
   const whole = [...recipe.cautions, ...recipe.required_cautions].filter(

@@ -1,5 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { DrillTrap, ScrewTrap } from "../model/chain.ts";
+import type { WarningLine } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { grouped } from "./grouped.ts";
 import { capital, listed, spoken } from "./spoken.ts";
@@ -24,7 +25,7 @@ function rank(composing: Composing, trap: ScrewTrap): number {
 export function screwTrapLines(
   composing: Composing,
   traps: readonly ScrewTrap[],
-): readonly string[] {
+): readonly WarningLine[] {
   const { catalogue } = composing;
   const byScrew = grouped(traps, (trap) => `${rank(composing, trap)} ${trap.head} ${trap.screw}`);
   const lines = [...byScrew.values()].map((group) => {
@@ -46,8 +47,11 @@ export function screwTrapLines(
   return [...grouped(lines, (line) => `${line.rank} ${line.zones} ${line.head}`).entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, same]) => {
-      const names = listed(same.map(({ name }) => name).sort());
-      return `${names} in ${same[0].zones}: ${same[0].head === "lodges" ? "the head lodges there" : "falls through"}.`;
+      const { zones, head } = same[0];
+      return {
+        subject: listed(same.map(({ name }) => name).sort()),
+        words: `in ${zones}: ${head === "lodges" ? "head lodges" : "falls through"}.`,
+      };
     });
 }
 
@@ -55,18 +59,18 @@ export function screwTrapLines(
 export function drillTrapLines(
   { catalogue }: Composing,
   traps: readonly DrillTrap[],
-): readonly string[] {
+): readonly WarningLine[] {
   const name = (id: string): string => spoken(known(catalogue.instruments, id));
   return [...traps]
     .sort((a, b) => a.play - b.play || (a.drill + a.through < b.drill + b.through ? -1 : 1))
     .map(({ drill, through, belongs }) => {
       const made = belongs.length === 0 ? "" : `, made for ${listed(belongs.map(name))}`;
-      return `${capital(name(drill))} passes ${name(through)}${made}.`;
+      return { subject: capital(name(drill)), words: `passes ${name(through)}${made}.` };
     });
 }
 
 /** Two ranked lists in one, taken in turn. */
-export function inTurn(a: readonly string[], b: readonly string[]): readonly string[] {
+export function inTurn<T>(a: readonly T[], b: readonly T[]): readonly T[] {
   return Array.from({ length: Math.max(a.length, b.length) }, (_, index) => [a[index], b[index]])
     .flat()
     .filter((line) => line !== undefined);

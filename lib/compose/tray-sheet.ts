@@ -51,9 +51,9 @@ function mapSlot(
 /** Millimetres beside and beneath the map: the list of contents, the heading and the foot. */
 const listWidth = 70;
 const around = 62;
-const outside = 62;
+const outside = 50;
 const listLine = 3.3;
-const boxLine = 6.6;
+const boxLine = 6.2;
 
 /** The card of one tray: what lies in which slot, and which neighbours look alike. */
 export function traySheets(composing: Composing, tray: string): readonly TrayView[] {
@@ -85,8 +85,8 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
     const left =
       frame.format.height - outside - Math.max(map.height, facts.slots.length * listLine);
     const room = {
-      lines: Math.max(2, Math.floor(left / boxLine)),
-      width: frame.format.width - 2 * edge - 8,
+      lines: Math.max(2, 2 * Math.floor(left / boxLine) - 2),
+      width: (frame.format.width - 2 * edge - 14) / 2,
       size: typeFloors("tray").body,
     };
     return fingerprinted<TrayView>({

@@ -65,7 +65,10 @@ export type PairingCell = {
   readonly figure?: Figure;
 };
 
-export type WarningBox = { readonly title: string; readonly lines: readonly string[] };
+/** What a warning is about, set bold, and what is to be known of it. */
+export type WarningLine = { readonly subject: string; readonly words: string };
+
+export type WarningBox = { readonly title: string; readonly lines: readonly WarningLine[] };
 
 export type PairingView = SheetFrame & {
   readonly kind: "pairing";
@@ -133,6 +136,8 @@ export type StepView = SheetFrame & {
     readonly verb: string;
     readonly say: string;
     readonly inHand: string;
+    /** What goes with it, less loud; empty where everything is called out. */
+    readonly handedWith: string;
     readonly frame: Figure;
     readonly decides: string;
     readonly skip: string;

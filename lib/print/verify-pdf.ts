@@ -1,5 +1,5 @@
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
-import type { SheetView } from "../model/sheet.ts";
+import type { SheetView, WarningBox } from "../model/sheet.ts";
 
 /** What was read back from a PDF. */
 export type PdfFacts = {
@@ -10,13 +10,16 @@ export type PdfFacts = {
 
 const bare = (text: string): string => text.normalize("NFKC").replace(/\s+/g, "");
 
+function warned({ lines }: WarningBox): readonly string[] {
+  return lines.map(({ subject, words }) => `${subject}${words}`);
+}
+
 function rowsOf(sheet: SheetView): readonly string[] {
   switch (sheet.kind) {
     case "pairing":
-      return sheet.rows.flatMap(({ called, cells }) => [
-        called,
-        ...cells.map(({ number }) => number),
-      ]);
+      return sheet.rows
+        .flatMap(({ called, cells }) => [called, ...cells.map(({ number }) => number)])
+        .concat(warned(sheet.traps), warned(sheet.lookAlikes));
     case "lengths":
       return sheet.columns.flatMap(({ called, entries }) => [
         called,
@@ -28,18 +31,23 @@ function rowsOf(sheet: SheetView): readonly string[] {
         ...sheet.bands.flatMap(({ pairings }) =>
           pairings.flatMap(({ called, hand }) => [called, hand]),
         ),
+        ...warned(sheet.traps),
       ];
     case "steps":
-      return sheet.steps.flatMap(({ verb, say, inHand, cautions }) => [
+      return sheet.steps.flatMap(({ verb, say, inHand, handedWith, cautions }) => [
         verb,
         say,
         inHand,
+        handedWith,
         ...cautions.map(({ text }) => text),
       ]);
     case "tray":
-      return sheet.contents.map(({ what }) => what);
+      return [...sheet.contents.map(({ what }) => what), ...warned(sheet.lookAlikes)];
     case "case":
-      return [...sheet.rows.flatMap(({ called, hand }) => [called, hand]), ...sheet.missing.lines];
+      return [
+        ...sheet.rows.flatMap(({ called, hand }) => [called, hand]),
+        ...warned(sheet.missing),
+      ];
   }
 }
 

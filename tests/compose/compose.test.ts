@@ -104,9 +104,9 @@ describe("composing", () => {
 
   test("lists on the pairing sheet what goes in and is wrong, the neighbour part of one opening first", () => {
     expect(sheet("pairing", "minnow-pairing-plates").traps.lines).toEqual([
-      "Screw 3.5 cortical in threaded 3.5: the head lodges there.",
-      "Drill 2.5 passes sleeve 3.5, made for drill 2.7.",
-      "Screw 3.5 locking in plain round 3.5: the head lodges there.",
+      { subject: "Screw 3.5 cortical", words: "in threaded 3.5: head lodges." },
+      { subject: "Drill 2.5", words: "passes sleeve 3.5, made for drill 2.7." },
+      { subject: "Screw 3.5 locking", words: "in plain round 3.5: head lodges." },
     ]);
   });
 
@@ -177,9 +177,13 @@ describe("composing", () => {
   });
 
   test("says what a procedure's filling step hands over", () => {
-    expect(sheet("steps", "minnow-procedure-straight").steps.map(({ inHand }) => inHand)).toEqual([
-      "",
-      "Screw\u00a03.5\u00a0cortical: guide\u00a02.5\u00a0centred, drill\u00a02.5, driver\u00a020, by\u00a0hand",
+    const { steps } = sheet("steps", "minnow-procedure-straight");
+    expect(steps.map(({ inHand, handedWith }) => [inHand, handedWith])).toEqual([
+      ["", ""],
+      [
+        "Screw 3.5 cortical",
+        "guide\u00a02.5\u00a0centred, drill\u00a02.5, driver\u00a020, by\u00a0hand",
+      ],
     ]);
   });
 
@@ -207,8 +211,14 @@ describe("composing", () => {
       { what: "sleeve 3.5", place: "Small tray, slot A3", status: "missing" },
     ]);
     expect(pull.find(({ what }) => what.startsWith("tap"))?.what).toBe("tap 3.5, if asked");
-    expect(missing.lines).toContain("Missing: sleeve 3.5 (Small tray, slot A3).");
-    expect(missing.lines).toContain("Not checked: gauge 10–70 (Small tray, slot A4).");
+    expect(missing.lines).toContainEqual({
+      subject: "Missing: sleeve 3.5",
+      words: "(Small tray, slot A3).",
+    });
+    expect(missing.lines).toContainEqual({
+      subject: "Not checked: gauge 10–70",
+      words: "(Small tray, slot A4).",
+    });
   });
 
   test("fingerprints what a sheet shows, not its identity", () => {

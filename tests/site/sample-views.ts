@@ -77,7 +77,10 @@ const none = (role: string, noun: string, note: string): PairingCell => ({
   number: "",
   note,
 });
-const box = (title: string, ...lines: readonly string[]) => ({ title, lines });
+const box = (title: string, ...lines: readonly (readonly [string, string])[]) => ({
+  title,
+  lines: lines.map(([subject, words]) => ({ subject, words })),
+});
 
 function pairing(): PairingView {
   const row = (number: number, called: string, phrase: string): PairingView["rows"][number] => ({
@@ -116,10 +119,10 @@ function pairing(): PairingView {
     ],
     traps: box(
       "Goes in, and is wrong.",
-      "Screw 3.5 cortical in threaded part 3.5: its head lodges there.",
-      "Drill 2.5 passes sleeve 3.5.",
+      ["Screw 3.5 cortical", "in threaded part 3.5: head lodges."],
+      ["Drill 2.5", "passes sleeve 3.5."],
     ),
-    lookAlikes: box("Looks alike.", "Drill 2.5 and drill 2.7: count the rings, two or three."),
+    lookAlikes: box("Looks alike.", ["Drill 2.5 and drill 2.7:", "count the rings, two or three."]),
   };
 }
 
@@ -194,7 +197,7 @@ function plateMap(): PlateMapView {
         ],
       },
     ],
-    traps: box("Goes in, and is wrong.", "Screw 3.5 locking in oblong 3.5: its head lodges there."),
+    traps: box("Goes in, and is wrong.", ["Screw 3.5 locking", "in oblong 3.5: head lodges."]),
     table: [
       { label: "H1", kind: "threaded", takes: "Screw 2.7 locking" },
       {
@@ -217,6 +220,7 @@ function steps(): StepView {
     verb,
     say: "Turn the sleeve in by hand until it stands square on the plate.",
     inHand,
+    handedWith: "",
     frame: rectangle(`f${number}`, 38, 20),
     decides: "",
     skip: "",
@@ -236,7 +240,10 @@ function steps(): StepView {
         decides: "Surgeon decides",
         skip: "May be left out: when the marks were read (the surgeon).",
       }),
-      step(3, "Tighten to the limit", "limiter 1.6 N·m", { tally: ["1", "2", "3"] }),
+      step(3, "Tighten to the limit", "limiter 1.6 N·m", {
+        handedWith: "driver 20, handle S",
+        tally: ["1", "2", "3"],
+      }),
     ],
   };
 }
@@ -252,7 +259,7 @@ function tray(): TrayView {
       { slot: "A2", what: "drill 2.7", mark: "2.7", quantity: "2" },
     ],
     total: "Total 46 pieces",
-    lookAlikes: box("Looks alike.", "Drill 2.5 and drill 2.7: count the rings, two or three."),
+    lookAlikes: box("Looks alike.", ["Drill 2.5 and drill 2.7:", "count the rings, two or three."]),
   };
 }
 
@@ -281,7 +288,7 @@ function theCase(): CaseView {
       { what: "sleeve 3.5", place: "Small tray, slot A2", status: "missing" },
       { what: "gauge 10–70", place: "Small tray, slot A3", status: "not checked" },
     ],
-    missing: box("Missing for this case", "Missing: sleeve 3.5 (Small tray, slot A2)."),
+    missing: box("Missing for this case", ["Missing: sleeve 3.5", "(Small tray, slot A2)."]),
   };
 }
 
