@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { rules } from "./check/rules.ts";
 import { pictures } from "./draw/pictures.ts";
 import { checkLibrary } from "./index.ts";
+import { refuses } from "./model/finding.ts";
 import { Stop } from "./model/stop.ts";
 import { zipFolder } from "./publish/zip.ts";
 import { jsonSchemas } from "./report/json-schemas.ts";
@@ -16,8 +17,8 @@ type Config = Parameters<typeof configurePages>[0] & {
 /** Lets Eleventy alone write the demo library's pages, without PDFs, into .dist-pages. */
 export function configureBarePages(config: Config): { dir: { input: string; output: string } } {
   const { catalogue, derived, sheets, findings, today } = checkLibrary("content");
-  if (!catalogue || !derived || !sheets) {
-    throw new Stop(1, "The library has stops.", "Run trayleaf check.");
+  if (!catalogue || !derived || !sheets || findings.some(refuses)) {
+    throw new Stop(1, "The library is refused.", "Run trayleaf check.");
   }
   const fragments = new Map(
     sheets.map((sheet) => [`${sheet.id}.${sheet.format.id}`, renderSheet(sheet)]),

@@ -7,7 +7,7 @@ import { packsOf } from "./compose/pack-contents.ts";
 import { pictures } from "./draw/pictures.ts";
 import { type BuildOptions, checkLibrary } from "./index.ts";
 import type { BuiltPack, BuiltPrint } from "./model/built.ts";
-import type { Finding } from "./model/finding.ts";
+import { type Finding, refuses } from "./model/finding.ts";
 import type { SheetFit } from "./model/rule.ts";
 import type { SheetView } from "./model/sheet.ts";
 import { Stop } from "./model/stop.ts";
@@ -181,10 +181,9 @@ export async function build(options: BuildOptions): Promise<number> {
           ? reportJson(located, library)
           : reportText(located, { library, colour: options.colour }),
       );
-      return all.some(({ severity }) => severity === "stop") ? 1 : 0;
+      return all.some(refuses) ? 1 : 0;
     };
-    if (!catalogue || !derived || !sheets || findings.some(({ severity }) => severity === "stop"))
-      return told(findings) || 1;
+    if (!catalogue || !derived || !sheets || findings.some(refuses)) return told(findings) || 1;
     staging = openStaging(out);
     const fragments = new Map(sheets.map((sheet) => [keyOf(sheet), renderSheet(sheet)]));
     lap("sheets as HTML");
@@ -196,7 +195,7 @@ export async function build(options: BuildOptions): Promise<number> {
           ...check({ catalogue, derived, today, sheets, fits: printed.fits }),
         ]
       : findings;
-    if (judged.some(({ severity }) => severity === "stop")) return told(judged);
+    if (judged.some(refuses)) return told(judged);
     const prints = printed?.prints ?? new Map<string, BuiltPrint>();
     const pages = await writeSite(
       {

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { type DefinitionKind, definitions } from "./model/definition.ts";
+import { refuses } from "./model/finding.ts";
 import { Stop } from "./model/stop.ts";
 import type { ToldRule } from "./model/told-rule.ts";
 import { suggestion } from "./validate/nearest-name.ts";
@@ -73,7 +74,7 @@ async function checkCommand({ library, today, format }: Shared): Promise<number>
       ? reportJson(located, name)
       : reportText(located, { library: name, colour: useColour() }),
   );
-  return findings.some(({ severity }) => severity === "stop") ? 1 : 0;
+  return findings.some(refuses) ? 1 : 0;
 }
 
 async function allRules(): Promise<readonly ToldRule[]> {

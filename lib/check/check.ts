@@ -1,6 +1,7 @@
 import type { Finding } from "../model/finding.ts";
 import type { Breach, Rule, RuleInput } from "../model/rule.ts";
 import { rules } from "./rules.ts";
+import { signed } from "./signed.ts";
 
 function findingOf(rule: Rule, { file, path, message, severity, fix }: Breach): Finding {
   return {
@@ -26,12 +27,18 @@ function inPlaceOrder(a: Finding, b: Finding): number {
   );
 }
 
-/** What the rules say of a library, each thing once, by file, path and rule. None found means that the rules found nothing; it is not a clinical approval. */
+const saidBy = (judged: readonly Rule[], input: RuleInput): Finding[] =>
+  judged.flatMap((rule) => [...rule.check(input)].map((breach) => findingOf(rule, breach)));
+
+/** What the rules say of a library, each thing once, by file, path and rule, signed where a sign-off names it; the rules about sign-offs speak last. None found means that the rules found nothing; it is not a clinical approval. */
 export function check(input: RuleInput, judged: readonly Rule[] = rules): Finding[] {
-  const found = judged.flatMap((rule) =>
-    [...rule.check(input)].map((breach) => findingOf(rule, breach)),
+  const last = judged.filter(({ about }) => about === "sign-off");
+  const first = saidBy(
+    judged.filter((rule) => !last.includes(rule)),
+    input,
   );
-  return [...new Map(found.map((finding) => [keyOf(finding), finding])).values()].sort(
-    inPlaceOrder,
-  );
+  const found = [...first, ...saidBy(last, { findings: first, ...input })];
+  return [...new Map(found.map((finding) => [keyOf(finding), finding])).values()]
+    .map((finding) => signed(input.catalogue, finding))
+    .sort(inPlaceOrder);
 }

@@ -29,6 +29,8 @@ import { screwThatCutsNoThreadHasATap } from "./rules/screw-that-cuts-no-thread-
 import { sheetDefers } from "./rules/sheet-defers.ts";
 import { sheetFitsOnePage } from "./rules/sheet-fits-one-page.ts";
 import { sideStandsInWords } from "./rules/side-stands-in-words.ts";
+import { signOffIsDated } from "./rules/sign-off-is-dated.ts";
+import { signOffMeetsItsFinding } from "./rules/sign-off-meets-its-finding.ts";
 import { siteHoldsTheCase } from "./rules/site-holds-the-case.ts";
 import { sizeHasItsNoun } from "./rules/size-has-its-noun.ts";
 import { sleeveGuidesTheDrill } from "./rules/sleeve-guides-the-drill.ts";
@@ -71,6 +73,8 @@ export const rules: readonly Rule[] = [
   sheetDefers,
   sheetFitsOnePage,
   sideStandsInWords,
+  signOffIsDated,
+  signOffMeetsItsFinding,
   siteHoldsTheCase,
   sizeHasItsNoun,
   sleeveGuidesTheDrill,

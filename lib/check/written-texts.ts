@@ -20,6 +20,10 @@ const silent = new Set([
   "thread",
   "drive",
   "coupling",
+  "rule",
+  "found_in",
+  "at",
+  "finding",
 ]);
 
 function* within(

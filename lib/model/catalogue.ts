@@ -5,6 +5,7 @@ import type { Plate } from "./plate.ts";
 import type { Publisher, SourceDocument } from "./publisher.ts";
 import type { Caution, Procedure, Recipe } from "./recipe.ts";
 import type { Screw } from "./screw.ts";
+import type { SignOff } from "./sign-off.ts";
 import type { Case, Site, Term } from "./site.ts";
 import type { System } from "./system.ts";
 import type { Tray } from "./tray.ts";
@@ -21,6 +22,7 @@ export type Catalogue = {
   readonly terms: ReadonlyMap<string, Defined<Term>>;
   readonly sites: ReadonlyMap<string, Defined<Site>>;
   readonly cases: ReadonlyMap<string, Defined<Case>>;
+  readonly signOffs: ReadonlyMap<string, Defined<SignOff>>;
   readonly zones: ReadonlyMap<string, Defined<Zone>>;
   readonly openings: ReadonlyMap<string, Defined<Opening>>;
   readonly screws: ReadonlyMap<string, Defined<Screw>>;

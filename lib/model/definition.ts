@@ -5,6 +5,7 @@ import { Plate } from "./plate.ts";
 import { Publisher, SourceDocument } from "./publisher.ts";
 import { Caution, Procedure, Recipe } from "./recipe.ts";
 import { Screw } from "./screw.ts";
+import { SignOff } from "./sign-off.ts";
 import { Case, Site, Term } from "./site.ts";
 import { System } from "./system.ts";
 import { Tray } from "./tray.ts";
@@ -23,6 +24,7 @@ export const definitions = {
   term: { folder: "glossary", scope: "library", schema: Term },
   site: { folder: "sites", scope: "library", schema: Site },
   case: { folder: "cases", scope: "library", schema: Case },
+  "sign-off": { folder: "sign-offs", scope: "library", schema: SignOff },
   zone: { folder: "zones", scope: "system", schema: Zone },
   opening: { folder: "openings", scope: "system", schema: Opening },
   screw: { folder: "screws", scope: "system", schema: Screw },

@@ -12,6 +12,15 @@ export type Place = {
   readonly column?: number;
 };
 
+/** Who signed a finding, why and when, and what they read ("Pebblefin instructions for use, issue C, 4.2"). */
+export type Signature = {
+  readonly file: string;
+  readonly role: string;
+  readonly reason: string;
+  readonly date: string;
+  readonly source: string;
+};
+
 /** Something wrong, said so that a stranger can mend it. */
 export type Finding = {
   readonly rule: string;
@@ -20,7 +29,13 @@ export type Finding = {
   readonly why: string;
   readonly fix: string;
   readonly place: Place;
+  /** Present on a SIGN finding that a sign-off of the library names. */
+  readonly signed?: Signature;
 };
+
+/** True for a finding with which nothing is published: a stop, or a SIGN that nobody has signed. */
+export const refuses = ({ severity, signed }: Finding): boolean =>
+  severity === "stop" || (severity === "sign" && signed === undefined);
 
 /** A finding with its position and the source lines around it, ready to print. */
 export type LocatedFinding = Finding & {

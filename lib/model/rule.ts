@@ -1,6 +1,6 @@
 import type { Catalogue } from "./catalogue.ts";
 import type { Derived } from "./chain.ts";
-import type { Severity } from "./finding.ts";
+import type { Finding, Severity } from "./finding.ts";
 import type { SheetView } from "./sheet.ts";
 
 /** What a rule may look at. `sheets` is present once cards have been composed, `fits` once they were measured in print. */
@@ -10,6 +10,8 @@ export type RuleInput = {
   readonly today: string;
   readonly sheets?: readonly SheetView[];
   readonly fits?: readonly SheetFit[];
+  /** What the other rules found; given to the rules about sign-offs, which speak last. */
+  readonly findings?: readonly Finding[];
 };
 
 /** What the browser measured of one sheet, millimetres. */
@@ -43,6 +45,7 @@ export type Rule = {
     | "sheet"
     | "case"
     | "words"
+    | "sign-off"
     | "reading";
   readonly summary: string;
   readonly why: string;
@@ -69,6 +72,8 @@ export type RuleExample = {
   readonly sheets?: readonly SheetView[];
   /** Print measurements the example brings itself. */
   readonly fits?: readonly SheetFit[];
+  /** Findings of other rules the example brings itself, for rules about sign-offs. */
+  readonly findings?: readonly Finding[];
   /** The day of the check, where it matters. */
   readonly today?: string;
 };

@@ -1,10 +1,18 @@
-import type { Finding, Severity } from "../model/finding.ts";
+import { type Finding, refuses, type Severity } from "../model/finding.ts";
 
-/** How many findings of each severity there are. */
-export function countsOf(findings: readonly Finding[]): Readonly<Record<Severity, number>> {
+/** How many findings of each severity there are; `sign` counts what still needs a signature, `signed` what has one. */
+export function countsOf(
+  findings: readonly Finding[],
+): Readonly<Record<Severity | "signed", number>> {
   const count = (severity: Severity): number =>
     findings.filter((finding) => finding.severity === severity).length;
-  return { stop: count("stop"), sign: count("sign"), note: count("note") };
+  const signed = findings.filter((finding) => finding.severity === "sign" && !refuses(finding));
+  return {
+    stop: count("stop"),
+    sign: count("sign") - signed.length,
+    signed: signed.length,
+    note: count("note"),
+  };
 }
 
 const some = (count: number, one: string, many: string): string[] =>
@@ -12,15 +20,15 @@ const some = (count: number, one: string, many: string): string[] =>
 
 /** The last line of a check: counts, what follows from them, and never a promise. */
 export function closingLine(findings: readonly Finding[]): string {
-  const { stop, sign, note } = countsOf(findings);
+  const { stop, sign, signed, note } = countsOf(findings);
   const counted = [
     ...some(stop, "stop", "stops"),
     ...some(sign, "to sign", "to sign"),
+    ...some(signed, "signed", "signed"),
     ...some(note, "note", "notes"),
   ].join(", ");
   if (stop > 0) return `${counted}. Nothing is published while a stop stands.`;
-  if (sign > 0)
-    return `${counted}. What is to be signed needs a signature before it is published; not a clinical approval.`;
-  if (note > 0) return `${counted}; not a clinical approval.`;
+  if (sign > 0) return `${counted}. Nothing is published before each is mended or signed.`;
+  if (signed + note > 0) return `${counted}; not a clinical approval.`;
   return "The rules found nothing; not a clinical approval.";
 }

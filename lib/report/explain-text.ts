@@ -1,3 +1,4 @@
+import { howToSign } from "../model/sign-off.ts";
 import type { ToldRule } from "../model/told-rule.ts";
 
 const width = 88;
@@ -28,7 +29,18 @@ export function explainRule({
   const shown = examples.map(({ title, passes, shows }) =>
     wrapped(passes ? "  passes" : "  fails", `${title}: ${shows}`),
   );
-  return `${[`${id}  ${severity.toUpperCase()}`, "", wrapped("what", summary), wrapped("why", why), wrapped("fix", fix), wrapped("source", source), "examples", ...shown].join("\n")}\n`;
+  const lines = [
+    `${id}  ${severity.toUpperCase()}`,
+    "",
+    wrapped("what", summary),
+    wrapped("why", why),
+    wrapped("fix", fix),
+    ...(severity === "sign" ? [wrapped("sign", howToSign)] : []),
+    wrapped("source", source),
+    "examples",
+    ...shown,
+  ];
+  return `${lines.join("\n")}\n`;
 }
 
 /** Every rule with its severity and summary, one a line, in id order. */

@@ -5,12 +5,12 @@ import { inOrder } from "./report-text.ts";
 /** All findings in order as JSON; `format` counts up when the shape changes. Files are relative to `library`. */
 export function reportJson(findings: readonly LocatedFinding[], library: string): string {
   const report = {
-    format: 1,
+    format: 2,
     library,
     counts: countsOf(findings),
     closing: closingLine(findings),
     findings: inOrder(findings).map(
-      ({ place, line, column, severity, rule, message, why, fix, frame }) => ({
+      ({ place, line, column, severity, rule, message, why, fix, frame, signed }) => ({
         file: place.file,
         line,
         column,
@@ -21,6 +21,7 @@ export function reportJson(findings: readonly LocatedFinding[], library: string)
         why,
         fix,
         frame,
+        signed: signed ?? null,
       }),
     ),
   };

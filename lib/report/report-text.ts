@@ -1,5 +1,6 @@
 import pc from "picocolors";
 import type { LocatedFinding, Severity } from "../model/finding.ts";
+import { howToSign } from "../model/sign-off.ts";
 import { closingLine } from "./closing-line.ts";
 
 /** How a report is printed: `library` is the folder as the user named it and stands before each file. */
@@ -22,12 +23,26 @@ export function inOrder(findings: readonly LocatedFinding[]): LocatedFinding[] {
 /** A file may hold characters that steer a terminal; each is shown as one that says it is unknown. */
 const visible = (text: string): string => text.replace(/[\p{Cc}\p{Cf}]/gu, "\uFFFD");
 
-/** One finding: place, severity, what, rule; the line; why; what to do. */
+/** Who signed a finding, or how it can be: the lines that a sign-off repeats. */
+function signingLines({ rule, severity, place, message, signed }: LocatedFinding): string[] {
+  if (severity !== "sign") return [];
+  if (signed)
+    return [`${signed.role}, ${signed.date}: ${signed.reason} (${signed.source}; ${signed.file})`];
+  return [
+    howToSign,
+    `rule: ${rule}`,
+    `found_in: ${place.file}`,
+    ...(place.path.length > 0 ? [`at: ${place.path.join(".")}`] : []),
+    `finding: ${JSON.stringify(message)}`,
+  ];
+}
+
+/** One finding: place, severity, what, rule; the line; why; what to do; who signed it or how it is signed. */
 function findingText(finding: LocatedFinding, { library, colour }: TextOptions): string {
   const paint = pc.createColors(colour);
   const severities: Readonly<Record<Severity, string>> = {
     stop: paint.red("STOP"),
-    sign: paint.yellow("SIGN"),
+    sign: finding.signed ? paint.green("SIGNED") : paint.yellow("SIGN"),
     note: paint.cyan("NOTE"),
   };
   const { place, line, column, severity, message, rule, frame, why, fix } = finding;
@@ -37,6 +52,9 @@ function findingText(finding: LocatedFinding, { library, colour }: TextOptions):
     ...frame.map(visible),
     `  ${paint.dim("why")}  ${why}`,
     `  ${paint.dim("fix")}  ${visible(fix)}`,
+    ...signingLines(finding).map((text, index) =>
+      index === 0 ? `  ${paint.dim("sign")} ${visible(text)}` : `       ${visible(text)}`,
+    ),
   ].join("\n");
 }
 

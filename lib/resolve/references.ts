@@ -99,6 +99,7 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
       ...to("recipe", recipe, ...at, "recipe"),
     ]),
   ],
+  "sign-off": ({ source }) => to("document", source.document, "source", "document"),
   zone: (facts) => [
     ...(facts.kind === "threaded" ? to("head thread", facts.thread, "thread") : []),
     ...("permits" in facts ? each("screw", facts.permits, "permits") : []),

@@ -7,7 +7,10 @@ import type { Finding } from "../../lib/model/finding.ts";
 import type { Rule, RuleExample } from "../../lib/model/rule.ts";
 import { editedLibrary } from "./edited-library.ts";
 
-function said(rule: Rule, { edits, sheets, fits, today = "2026-10-02" }: RuleExample): Finding[] {
+function said(
+  rule: Rule,
+  { edits, sheets, fits, findings, today = "2026-10-02" }: RuleExample,
+): Finding[] {
   const catalogue = editedLibrary(edits);
   return check(
     {
@@ -16,6 +19,7 @@ function said(rule: Rule, { edits, sheets, fits, today = "2026-10-02" }: RuleExa
       today,
       ...(sheets ? { sheets } : {}),
       ...(fits ? { fits } : {}),
+      ...(findings ? { findings } : {}),
     },
     [rule],
   );

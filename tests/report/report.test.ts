@@ -54,7 +54,7 @@ describe("the closing line counts and never promises", () => {
     [
       "something to sign",
       ["sign", "note"],
-      "1 to sign, 1 note. What is to be signed needs a signature before it is published; not a clinical approval.",
+      "1 to sign, 1 note. Nothing is published before each is mended or signed.",
     ],
     [
       "stops",
@@ -64,6 +64,51 @@ describe("the closing line counts and never promises", () => {
   ])("%s", (_, severities, line) => {
     expect(closingLine(severities.map((severity) => finding(severity, "a.yaml", 1)))).toBe(line);
   });
+});
+
+const toSign: LocatedFinding = {
+  ...finding("sign", "cases/a.yaml", 3),
+  message: "Expected 7 days, got 8",
+};
+const signature = {
+  file: "sign-offs/loan.yaml",
+  role: "Instrument educator",
+  reason: "The trays are on loan.",
+  date: "2026-10-02",
+  source: "Loan sheet, issue 1, line 4",
+};
+
+test("a finding to sign is printed with the lines that its sign-off repeats", () => {
+  const out = reportText([toSign], { library: "content", colour: false });
+  expect(out).toContain("content/cases/a.yaml:3:7  SIGN  Expected 7 days, got 8");
+  expect(out).toContain(
+    '       rule: zone-kind-is-known\n       found_in: cases/a.yaml\n       at: kind\n       finding: "Expected 7 days, got 8"\n',
+  );
+});
+
+test("a signed finding is told apart, in text and in JSON, and counted apart", () => {
+  const signed = { ...toSign, signed: signature };
+  const out = reportText([signed], { library: "content", colour: false });
+  expect(out).toContain("  SIGNED  Expected 7 days, got 8");
+  expect(out).toContain(
+    "  sign Instrument educator, 2026-10-02: The trays are on loan. (Loan sheet, issue 1, line 4; sign-offs/loan.yaml)\n\n1 signed; not a clinical approval.\n",
+  );
+  const report = JSON.parse(reportJson([signed, toSign], "content"));
+  expect(report.counts).toEqual({ stop: 0, sign: 1, signed: 1, note: 0 });
+  expect(report.findings.map(({ signed: by }: { signed: unknown }) => by)).toEqual([
+    signature,
+    null,
+  ]);
+});
+
+test.each([
+  ["stop", false],
+  ["sign", true],
+  ["note", false],
+] as const)("the explanation of a %s rule says how to sign: %s", (severity, says) => {
+  const told = { id: "a", severity, about: "words", summary: "S.", why: "W.", fix: "F." } as const;
+  const text = explainRule({ ...told, source: "common practice", examples: [] });
+  expect(/^sign {5}/m.test(text)).toBe(says);
 });
 
 test("the JSON report has a stable shape", () => {
@@ -80,6 +125,7 @@ test("the JSON report has a stable shape", () => {
     "why",
     "fix",
     "frame",
+    "signed",
   ]);
 });
 
@@ -100,7 +146,7 @@ test("an explanation stays within its width", () => {
 
 test("each kind of definition has a JSON Schema with descriptions and no unknown keys", () => {
   const schemas = jsonSchemas();
-  expect(schemas.size).toBe(16);
+  expect(schemas.size).toBe(17);
   const screw = JSON.parse(schemas.get("screw.json") ?? "");
   expect(screw).toMatchObject({
     title: "screw",

@@ -14,9 +14,14 @@ export function findingsPage({ findings, rules }: SiteInput): Page {
             {
               kind: "table",
               caption: "What the rules found in this library",
-              head: ["finding", "why", "what to do", "file", "rule"],
-              rows: findings.map(({ message, why, fix, place, rule }) => [
+              head: ["finding", "signed", "why", "what to do", "file", "rule"],
+              rows: findings.map(({ message, why, fix, place, rule, signed }) => [
                 { text: message },
+                {
+                  text: signed
+                    ? `${signed.role}, ${signed.date}: ${signed.reason} (${signed.source})`
+                    : "",
+                },
                 { text: why },
                 { text: fix },
                 { text: place.file },

@@ -1,4 +1,5 @@
 import { definitions } from "../../model/definition.ts";
+import { howToSign } from "../../model/sign-off.ts";
 import type { Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 
@@ -43,6 +44,9 @@ function rulePages({ rules, findings }: SiteInput): Page[] {
       blocks: [
         { kind: "text", text: `Why: ${rule.why}` },
         { kind: "text", text: `What to do: ${rule.fix}` },
+        ...(rule.severity === "sign"
+          ? [{ kind: "text", text: `How to sign: ${howToSign}` } as const]
+          : []),
         { kind: "text", text: `Severity: ${rule.severity}. Source: ${rule.source}.` },
         { kind: "heading", text: "Examples", id: "examples" },
         {
