@@ -92,6 +92,7 @@ const catalogue: Catalogue = {
     drives: { "hexalobular-20": { name: "hexalobular 20", form: "hexalobular", across: 3.9 } },
     couplings: { small: { name: "small", across: 4 } },
   }),
+  signOffs: new Map(),
   systems: many("system", {
     minnow: {
       name: "Minnow",
