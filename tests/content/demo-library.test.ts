@@ -18,13 +18,27 @@ describe("the demo library", () => {
     expect(derived.chains).toHaveLength(21);
   });
 
-  it("lets the rules tell only what one hospital's trays lack", () => {
+  it("lets the rules tell only what one hospital's trays lack, and what a role has signed", () => {
     const told = check({ catalogue, derived, today: "2026-10-02" });
     expect(
-      told.map(({ severity, rule, message }) => [severity, rule, message.split(" at ")[0]]),
+      told.map(({ severity, rule, message, signed }) => [
+        signed ? `signed by ${signed.role}` : severity,
+        rule,
+        message.split(" at ")[0],
+      ]),
     ).toEqual([
+      [
+        "signed by Instrument educator",
+        "case-sheet-expires",
+        "Expected CASE-C to expire within 7 days of 2026-10-01, got 11 days",
+      ],
       ["note", "site-holds-the-case", "Missing for this case: sleeve 3.5"],
       ["note", "site-holds-the-case", "Not checked: torque limiter 0.9"],
+      [
+        "signed by Implant design lead",
+        "pilot-suits-the-core",
+        "Expected a pilot drill of 4.25 to 4.45 for Screw 5.0 locking (core 4.45, thread 5.0), got 4.2",
+      ],
     ]);
   });
 
