@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { check } from "../../lib/check/check.ts";
 import type { Breach, Rule, RuleInput } from "../../lib/model/rule.ts";
+import { editedLibrary } from "./edited-library.ts";
 
 const rule = (id: string, breaches: readonly Breach[]): Rule => ({
   id,
@@ -13,7 +14,7 @@ const rule = (id: string, breaches: readonly Breach[]): Rule => ({
   examples: [],
   check: () => breaches,
 });
-const input = {} as RuleInput;
+const input = { catalogue: editedLibrary([]) } as RuleInput;
 
 it("orders findings by file, path and rule, by code unit", () => {
   const b = rule("b", [

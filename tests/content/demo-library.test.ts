@@ -27,13 +27,13 @@ describe("the demo library", () => {
         message.split(" at ")[0],
       ]),
     ).toEqual([
+      ["note", "site-holds-the-case", "Missing for this case: sleeve 3.5"],
+      ["note", "site-holds-the-case", "Not checked: torque limiter 0.9"],
       [
         "signed by Instrument educator",
         "case-sheet-expires",
         "Expected CASE-C to expire within 7 days of 2026-10-01, got 11 days",
       ],
-      ["note", "site-holds-the-case", "Missing for this case: sleeve 3.5"],
-      ["note", "site-holds-the-case", "Not checked: torque limiter 0.9"],
       [
         "signed by Implant design lead",
         "pilot-suits-the-core",
