@@ -4,6 +4,7 @@ import { plateMap } from "./figures/plate-map.ts";
 import { plateOutline } from "./figures/plate-outline.ts";
 import { scaleBar } from "./figures/scale-bar.ts";
 import { screw } from "./figures/screw.ts";
+import { section } from "./figures/section.ts";
 import { step } from "./figures/step.ts";
 import { trayMap } from "./figures/tray-map.ts";
 import { wholeInstrument } from "./figures/whole-instrument.ts";
@@ -15,6 +16,7 @@ export const pictures: Pictures = {
   workingEnd,
   wholeInstrument,
   screw,
+  section,
   plateMap,
   plateOutline,
   step,

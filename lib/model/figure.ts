@@ -16,6 +16,8 @@ export type Figure = {
   /** Millimetres on paper. */
   readonly width: number;
   readonly height: number;
+  /** The figure's numbers as a table, where it shows any: what is measured, and its size in words. */
+  readonly facts?: readonly (readonly [what: string, size: string])[];
   /** For a plate map: how large it is drawn ("drawn at 0.8 of true size"). */
   readonly scaleWords?: string;
 };
@@ -40,6 +42,19 @@ export type StepParts = {
   /** The drill stops after the near cortex. */
   readonly nearCortexOnly?: boolean;
   readonly hooks?: { readonly count: number; readonly depth: number; readonly spread: number };
+};
+
+/** What a cut view shows: the screw seated, the two holes of a lag screw, or the lag screw seated in them. */
+export type SectionView = "seated" | "lag-holes" | "lag-seated";
+
+/** What a cut through a hole is drawn from. */
+export type SectionParts = {
+  readonly screw: Defined<Screw>;
+  readonly zone: Defined<Zone>;
+  /** Micrometres. */
+  readonly plateThickness: number;
+  /** The drill stops within the bone. */
+  readonly oneSide?: boolean;
 };
 
 /** A slot of a tray map with what lies in it, already worded. */
@@ -77,6 +92,14 @@ export type Pictures = {
   ): Figure;
   /** A screw's side view at true size. `length` in micrometres. */
   screw(id: string, screw: Defined<Screw>, interfaces: Interfaces, length: number): Figure;
+  /** A cut through hole and screw from the real numbers, at one scale. */
+  section(
+    id: string,
+    view: SectionView,
+    parts: SectionParts,
+    interfaces: Interfaces,
+    size: { readonly width: number; readonly height: number },
+  ): Figure;
   /** The plate, as large as `width` × `height` allows, in true proportion, with labels. `marked`: holes to emphasise (a case's plan). */
   plateMap(
     id: string,

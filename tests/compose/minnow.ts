@@ -519,6 +519,8 @@ const pictures: Pictures = {
   workingEnd: (id, { id: part }) => figure(`${id}-${part}`),
   wholeInstrument: (id) => figure(id),
   screw: (id) => figure(id),
+  section: (id, view, _parts, _interfaces, size) =>
+    figure(`${id}-${view}`, size.width, size.height),
   plateMap: (id, _plate, size) => ({
     ...figure(id, size.width, size.height),
     scaleWords: "drawn at true size",

@@ -43,7 +43,8 @@ export function screwShape(screw: Screw, interfaces: Interfaces, length: Um): Sh
   };
 }
 
-function headPitch(screw: Screw, interfaces: Interfaces): number {
+/** The pitch of a threaded head by the registry, mm; 0 for a plain head. Throws (our own fault) when the registry lacks the thread. */
+export function headPitch(screw: Screw, interfaces: Interfaces): number {
   if (screw.head.form !== "threaded") return 0;
   const found = interfaces.head_threads[screw.head.thread];
   if (found === undefined) throw new Error(`No head thread "${screw.head.thread}" in the registry`);

@@ -2,6 +2,7 @@ import type { Screw } from "../../../model/screw.ts";
 import type { Spot } from "../../canvas.ts";
 import { inMm } from "../instrument-part.ts";
 import type { Segment } from "../shape.ts";
+import { headBowl, headThread } from "./head-profile.ts";
 import { drawProfile } from "./profile.ts";
 import { thread } from "./thread.ts";
 
@@ -16,8 +17,8 @@ export function screwHead(
   const height = inMm(head.height);
   const body =
     head.form === "threaded"
-      ? threadedHead(height, wide, pitch)
-      : plainHead(height, wide, neck, head.form === "spherical");
+      ? thread(height, { ...headThread(head, pitch), ends: "both" })
+      : plainHead(head, neck);
   return {
     ...body,
     draw(pen, shown) {
@@ -40,30 +41,15 @@ export function screwHead(
   };
 }
 
-function threadedHead(height: number, wide: number, pitch: number): Segment {
-  const depth = pitch * 0.8;
-  const taper = Math.min(height * 0.35, wide * 0.25);
-  return thread(height, {
-    major: wide - taper,
-    core: wide - taper - depth,
-    pitch,
-    taper,
-    ends: "both",
-  });
-}
-
-function plainHead(height: number, wide: number, neck: number, round: boolean): Segment {
-  const bowl = height * 0.72;
-  const half = (x: number): number => {
-    const part = Math.min(1, x / bowl);
-    if (!round) return neck / 2 + ((wide - neck) / 2) * part;
-    return neck / 2 + ((wide - neck) / 2) * Math.sqrt(1 - (1 - part) ** 2);
-  };
+function plainHead(head: Screw["head"], neck: number): Segment {
+  const wide = inMm(head.diameter);
+  const height = inMm(head.height);
+  const bowl = headBowl(head, neck);
   const edge = (sign: number): Spot[] => [
-    ...Array.from(
-      { length: 13 },
-      (_, index): Spot => [(bowl * index) / 12, sign * half((bowl * index) / 12)],
-    ),
+    ...Array.from({ length: 13 }, (_, index): Spot => {
+      const x = (bowl.height * index) / 12;
+      return [x, sign * bowl.half(x)];
+    }),
     [height - 0.25, (sign * wide) / 2],
     [height, sign * (wide / 2 - 0.3)],
   ];

@@ -1,5 +1,6 @@
 import type { Segment } from "../shape.ts";
-import { type ThreadSizes, thread } from "./thread.ts";
+import { thread } from "./thread.ts";
+import type { ThreadSizes } from "./thread-edge.ts";
 
 /** The tip of a screw, mm: its thread growing from a point with a cutting flute, or from a rounded end. */
 export function screwTip(length: number, sizes: ThreadSizes, form: "cutting" | "rounded"): Segment {
@@ -28,7 +29,7 @@ export function screwTip(length: number, sizes: ThreadSizes, form: "cutting" | "
         );
         return;
       }
-      const half = core * 0.13;
+      const half = core * 0.09;
       pen.polygon(
         [
           [0.15, -half * 0.4],
