@@ -4,11 +4,12 @@ import type { PairingView, SheetFrame } from "../model/sheet.ts";
 import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { fingerprinted } from "./fingerprint.ts";
-import { landscape } from "./formats.ts";
+import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { holeSymbols } from "./hole-symbols.ts";
 import { lookAlikeLines, pairsWithin } from "./look-alikes.ts";
 import { lagColumns, type PairingColumn, pairingCell, plateColumns } from "./pairing-cells.ts";
+import { type SectionsWanted, sectionViews } from "./section-views.ts";
 import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
 import { typeFloors } from "./type-sizes.ts";
 import { warningBox } from "./warning-box.ts";
@@ -22,6 +23,12 @@ const around = 61;
 const cautionLine = 3.4;
 const boxLine = 6.2;
 const narrow = 290;
+/** Millimetres: a strip of cut views with its words and the gap between two, and the least that the boxes keep. */
+const stripHeight = 60;
+const stripWords = 5;
+const stripLetter = 4;
+const stripGap = 6;
+const leastBoxes = 36;
 
 function rowOf(
   composing: Composing,
@@ -44,11 +51,59 @@ function rowOf(
   };
 }
 
+/** Millimetres of height that the rows leave on the page. */
+function heightLeft(
+  { format: { width, height }, cautions }: SheetFrame,
+  rows: PairingView["rows"],
+  lag: boolean,
+): number {
+  const tall = (phrase: string): boolean => phrase !== "" && (width < narrow || lag);
+  const taken = rows.reduce(
+    (sum, { phrase }) => sum + (tall(phrase) ? tallRow : width < narrow ? wrappedRow : rowHeight),
+    around + Math.ceil(cautions.length / 2) * cautionLine,
+  );
+  return height - taken;
+}
+
+/** The cut views of a sheet: both holes and the seated lag screw, or a locking beside a plain-head screw. */
+function cutsOf(chains: readonly Chain[], { catalogue }: Composing): SectionsWanted {
+  const lag = chains.filter(isLag);
+  const shown = lag.find(({ screw }) => screw === lag.at(-1)?.screw);
+  if (shown !== undefined)
+    return [
+      [shown, "lag-holes"],
+      [shown, "lag-seated"],
+    ];
+  const kind = ({ zone }: Chain): boolean => known(catalogue.zones, zone).kind === "threaded";
+  const pair = [chains.findLast(kind), chains.find((chain) => !kind(chain))];
+  return pair.flatMap((chain) => (chain === undefined ? [] : [[chain, "seated"] as const]));
+}
+
+/** Cut views beneath the rows where enough paper is left beside the boxes, and how high they stand. */
+function cuts(
+  composing: Composing,
+  frame: SheetFrame,
+  chains: readonly Chain[],
+  left: number,
+): { readonly sections?: SheetFrame["sections"]; readonly taken: number } {
+  if (left < stripHeight + leastBoxes) return { taken: 0 };
+  const width = (frame.format.width - 2 * edge - stripGap) / 2;
+  const size = {
+    width,
+    height: stripHeight - stripWords,
+    letter: stripLetter,
+  };
+  const sections = sectionViews(composing, frame.id, cutsOf(chains, composing), size);
+  return sections.length > 0
+    ? { sections, taken: stripHeight + (frame.format.width < narrow ? 5 : 0) }
+    : { taken: 0 };
+}
+
 function boxes(
   composing: Composing,
   chains: readonly Chain[],
   frame: SheetFrame,
-  rows: PairingView["rows"],
+  left: number,
 ): Pick<PairingView, "traps" | "lookAlikes"> {
   const { derived } = composing;
   const zones = new Set(chains.map(({ zone }) => zone));
@@ -68,17 +123,9 @@ function boxes(
       derived.drillTraps.filter((trap) => handled.has(trap.through)),
     ),
   );
-  const { width, height } = frame.format;
-  const lag = chains.every(isLag);
-  const tall = (phrase: string): boolean => phrase !== "" && (width < narrow || lag);
-  const taken = rows.reduce(
-    (sum, { phrase }) => sum + (tall(phrase) ? tallRow : width < narrow ? wrappedRow : rowHeight),
-    around + Math.ceil(frame.cautions.length / 2) * cautionLine,
-  );
-  const left = height - taken;
   const room = {
     lines: Math.max(2, Math.floor(left / boxLine)),
-    width: width / 2 - 16,
+    width: frame.format.width / 2 - 16,
     size: typeFloors("pairing").body,
   };
   return {
@@ -123,15 +170,18 @@ function sheets(composing: Composing, system: string, part: Part): readonly Pair
     trueSize: true,
     cautions: recipes.flatMap((recipe) => recipe.required_cautions),
   };
-  return frames(composing, facts).map((frame) =>
-    fingerprinted<PairingView>({
+  return frames(composing, facts).map((frame) => {
+    const left = heightLeft(frame, rows, part.chains.every(isLag));
+    const { taken, ...cut } = cuts(composing, frame, part.chains, left);
+    return fingerprinted<PairingView>({
       ...frame,
+      ...cut,
       kind: "pairing",
       columns: ["called out", "hole", ...part.columns.map(({ title }) => title)],
       rows,
-      ...boxes(composing, part.chains, frame, rows),
-    }),
-  );
+      ...boxes(composing, part.chains, frame, left - taken),
+    });
+  });
 }
 
 /** Pairing sheets of one system: a row per distinct chain through plate holes, and lag screws on a sheet of their own. */

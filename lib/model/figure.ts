@@ -51,10 +51,18 @@ export type SectionView = "seated" | "lag-holes" | "lag-seated";
 export type SectionParts = {
   readonly screw: Defined<Screw>;
   readonly zone: Defined<Zone>;
+  readonly plateName: string;
   /** Micrometres. */
   readonly plateThickness: number;
   /** The drill stops within the bone. */
   readonly oneSide?: boolean;
+};
+
+/** Paper for a cut view, mm; `letter` is the font size of its words. */
+export type SectionSize = {
+  readonly width: number;
+  readonly height: number;
+  readonly letter?: number;
 };
 
 /** A slot of a tray map with what lies in it, already worded. */
@@ -98,7 +106,7 @@ export type Pictures = {
     view: SectionView,
     parts: SectionParts,
     interfaces: Interfaces,
-    size: { readonly width: number; readonly height: number },
+    size: SectionSize,
   ): Figure;
   /** The plate, as large as `width` × `height` allows, in true proportion, with labels. `marked`: holes to emphasise (a case's plan). */
   plateMap(

@@ -10,11 +10,11 @@ import { type SectionScene, sectionScene } from "../parts/section/section-scene.
 import { lagHolesWords, lagSeatedWords, seatedWords } from "../parts/section/section-words.ts";
 import { drawShape } from "../parts/shape.ts";
 
-/** Room for words over the picture and beside the head, mm. */
+/** Room for words over the picture and beside the head, in letters. */
 const room: Readonly<Record<SectionView, { readonly above: number; readonly right: number }>> = {
-  seated: { above: 7.4, right: 28 },
-  "lag-holes": { above: 11, right: 13 },
-  "lag-seated": { above: 7.4, right: 6 },
+  seated: { above: 2.1, right: 8 },
+  "lag-holes": { above: 3.15, right: 3.7 },
+  "lag-seated": { above: 2.1, right: 1.7 },
 };
 
 function boresOf(view: SectionView, { places, parts }: SectionScene): readonly Bore[] {
@@ -40,7 +40,7 @@ function factsOf(
   view: SectionView,
   { parts, interfaces }: SectionScene,
 ): NonNullable<Figure["facts"]> {
-  const { screw, zone, plateThickness } = parts;
+  const { screw, zone, plateName, plateThickness } = parts;
   const { head } = screw;
   const holes: NonNullable<Figure["facts"]> =
     view === "seated"
@@ -50,7 +50,7 @@ function factsOf(
           ["pilot hole, far side", `${mm(screw.pilot)} mm`],
         ];
   return [
-    ["plate", `${mm(plateThickness)} mm thick`],
+    ["plate", `${plateName}, ${mm(plateThickness)} mm thick`],
     ["hole", `${zone.name}, ${mm(zone.through)} mm at its narrowest`],
     ...("seat" in zone ? [["seat", `${zone.seat_form}, ${mm(zone.seat)} mm`] as const] : []),
     ["head", `${head.form}, ${mm(head.diameter)} mm wide, ${mm(head.height)} mm high`],
@@ -94,12 +94,13 @@ const words: Readonly<Record<SectionView, (pen: Pen, scene: SectionScene) => voi
 /** A cut through plate, hole, screw and bone drawn from their numbers at one scale, measures beside them; bone is a sign, the length an example from the rack. */
 export const section: Pictures["section"] = (id, view, parts, interfaces, size) => {
   const places = sectionPlaces(view, parts);
-  const scene = sectionScene(places, parts, interfaces, { ...size, ...room[view] });
+  const scene = sectionScene(places, parts, interfaces, size, room[view]);
   const facts = factsOf(view, scene);
   const about = {
     title: titles[view](parts),
     description: `Cut through the middle. ${says[view](parts)} ${facts.map(([what, value]) => `${what}: ${value}`).join("; ")}. Bone is not anatomy.`,
-    ...size,
+    width: size.width,
+    height: size.height,
   };
   const figure = drawFigure(id, about, (pen) =>
     pen.group("section", { data: { view, scale: scene.scale } }, (group) => {

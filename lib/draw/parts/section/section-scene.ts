@@ -1,4 +1,4 @@
-import type { SectionParts } from "../../../model/figure.ts";
+import type { SectionParts, SectionSize } from "../../../model/figure.ts";
 import type { Interfaces } from "../../../model/interfaces.ts";
 import { inMm } from "../instrument-part.ts";
 import type { SectionPlaces } from "./section-places.ts";
@@ -11,6 +11,8 @@ export type SectionScene = {
   readonly top: number;
   readonly bottom: number;
   readonly axis: number;
+  /** Font size of its words, mm; the room for words follows it. */
+  readonly letter: number;
   /** Paper mm per mm of metal. */
   readonly scale: number;
   /** Paper abscissa of a place along the axis (true mm). */
@@ -20,42 +22,41 @@ export type SectionScene = {
   readonly interfaces: Interfaces;
 };
 
-const left = 7;
-const beneath = 10.6;
+/** Room before the tip and beneath the picture, in letters. */
+const left = 2;
+const beneath = 3.03;
 const beyondTip = 1.6;
-const metalBeside = 3.6;
+const metalBeside = 2.6;
 
-/** Fits a cut view into its size (mm), `above` mm of it left for words over the picture and `right` mm beside the head. */
+/** Fits a cut view into its size (mm), with room for words over the picture and beside the head, in letters. */
 export function sectionScene(
   places: SectionPlaces,
   parts: SectionParts,
   interfaces: Interfaces,
-  size: {
-    readonly width: number;
-    readonly height: number;
-    readonly above: number;
-    readonly right: number;
-  },
+  size: SectionSize,
+  room: { readonly above: number; readonly right: number },
 ): SectionScene {
+  const { width, height, letter = 3.5 } = size;
   const { screw, zone } = parts;
   const from =
     Math.min(places.tip, places.far ?? places.tip) -
     (places.far === undefined ? beyondTip * 2 : beyondTip);
   const wide =
     Math.max(inMm(screw.head.diameter), "seat" in zone ? inMm(zone.seat) : 0) + metalBeside;
-  const [top, bottom] = [size.above, size.height - beneath];
+  const [top, bottom] = [room.above * letter, height - beneath * letter];
   const scale = Math.min(
-    (size.width - left - size.right) / (places.top - from),
+    (width - (left + room.right) * letter) / (places.top - from),
     (bottom - top) / wide,
   );
   return {
-    width: size.width,
-    height: size.height,
+    width,
+    height,
+    letter,
     top,
     bottom,
     axis: (top + bottom) / 2,
     scale,
-    x: (place) => left + (place - from) * scale,
+    x: (place) => left * letter + (place - from) * scale,
     places,
     parts,
     interfaces,
