@@ -1,16 +1,20 @@
 import type { Box, Spot } from "./box.ts";
 import type { Stretch } from "./stretch.ts";
 
-/** A hole that wants its label: its box and the label's width in figure millimetres. */
-export type LabelWish = { readonly key: string; readonly target: Box; readonly width: number };
+/** A thing that wants its label: its box and the label's width in figure millimetres. A label may lie on the plate beside a
+ * hole, but never where it would be read as one hole's name without being one. */
+export type LabelWish = {
+  readonly key: string;
+  readonly target: Box;
+  readonly width: number;
+  readonly mayLieInside: boolean;
+};
 
 /** Where labels may stand: the free area, the plate's outline and the height of a line of text. */
 export type LabelSpace = {
   readonly area: Box;
   readonly outline: readonly Spot[];
   readonly height: number;
-  /** Whether a label may lie across the outline. */
-  readonly mayCross: boolean;
 };
 
 /** One possible place of a label. `bar` is the short end of its leader, at the label. */

@@ -15,15 +15,16 @@ import {
   labelClear,
   labelReach,
 } from "./label-candidate.ts";
-import { leadersBetween } from "./label-leader.ts";
-import { labelSpots } from "./label-spots.ts";
+import { type Leader, leadersBetween } from "./label-leader.ts";
+import { type LabelSpot, labelSpots } from "./label-spots.ts";
 import { within } from "./outline-points.ts";
+import type { OutlineRails } from "./outline-rails.ts";
 import { type Stretch, stretchMeetsBox, stretchMeetsStadium } from "./stretch.ts";
 
-const kept = 100;
-const sameSpot = 1.1;
+/** Places kept of each label. */
+export const candidatesKept = 96;
+
 const clear = 0.2;
-const nearEnough = 1.1;
 const tellsApart = 1.4;
 
 /** The plate's edge piece by piece. */
@@ -34,27 +35,30 @@ export function plateEdge(outline: readonly Spot[]): PlateEdge {
   return outline.map((from, at) => [from, outline[(at + 1) % outline.length] ?? from]);
 }
 
-/** What a place costs: length of leader, crossing the plate's edge, lying on the plate, standing off centre, standing above. */
-function costOf(
-  box: Box,
-  wish: LabelWish,
-  space: LabelSpace,
-  crosses: boolean,
-  leader: number,
-): number {
-  const [cx, cy] = middle(wish.target);
-  const [x, y] = middle(box);
+/** What a place on a rail costs: its leader's length and slant, a second row, a side other than below. */
+function railCost({ leader }: Leader, side: string, row: number): number {
+  const [[ax, ay], [bx, by]] = leader;
+  const [dx, dy] = [Math.abs(bx - ax), Math.abs(by - ay)];
+  const slant = side === "above" || side === "below" ? dx : dy;
   return (
-    (leader > 0 ? 1 + leader * 0.3 : 0) +
-    (crosses ? 9 : within(space.outline, [x, y]) ? 3 : 0) +
-    Math.abs(x - cx) * 0.12 +
-    (y < cy ? 0.4 : 0) +
-    (Math.abs(y - cy) < 0.5 ? 0.3 : 0)
+    1 +
+    Math.hypot(dx, dy) * 0.3 +
+    slant * slant * 0.06 +
+    row * 1.5 +
+    (side === "below" ? 0 : side === "above" ? 1 : 0.8)
   );
 }
 
+/** What a place on the plate costs: more than a short leader, least when centred below its hole. */
+function besideCost(box: Box, target: Box): number {
+  const [cx, cy] = middle(target);
+  const [x, y] = middle(box);
+  return 4 + Math.min(Math.abs(x - cx), Math.abs(y - cy)) * 0.12 + (y > cy + 1 ? 0 : 0.4);
+}
+
 function extentOf(box: Box, leader?: Stretch): Box {
-  const [[ax, ay], [bx, by]] = leader ?? [middle(box), middle(box)];
+  if (leader === undefined) return grown(box, labelClear);
+  const [[ax, ay], [bx, by]] = leader;
   const all = {
     x0: Math.min(box.x0, ax, bx),
     y0: Math.min(box.y0, ay, by),
@@ -64,57 +68,50 @@ function extentOf(box: Box, leader?: Stretch): Box {
   return grown(all, labelClear);
 }
 
-/** Every admissible place of one label among the holes, cheapest first; none overlaps a hole or leaves the area. */
+/** Every admissible place of one label among the holes, cheapest first; none overlaps a hole, crosses the plate's edge or
+ * leaves the area, and no leader touches another hole. */
 export function labelCandidates(
   wish: LabelWish,
   others: readonly Box[],
   space: LabelSpace,
   edge: PlateEdge,
+  rails: OutlineRails,
 ): LabelCandidate[] {
-  const near = others.filter(
-    (other) => gapBetween(other, wish.target) < labelReach + wish.width + space.height,
+  const { target } = wish;
+  const centre = boxAround(middle(target), 0, 0);
+  const reached = boxAround(
+    middle(target),
+    2 * (labelReach + wish.width + tellsApart),
+    2 * (labelReach + space.height + tellsApart),
   );
-  const middleBox = boxAround(middle(wish.target), 0, 0);
-  const found: LabelCandidate[] = [];
-  for (const spot of labelSpots(wish, space)) {
-    const box = boxAround(spot, wish.width, space.height);
-    if (!holds(space.area, box) || gapBetween(middleBox, box) > labelReach) continue;
-    if (overlaps(box, wish.target)) continue;
-    if (near.some((other) => overlaps(box, other, clear))) continue;
-    const crosses = edge.some((piece) => stretchMeetsBox(piece, box));
-    if (crosses && !space.mayCross) continue;
-    const own = gapBetween(box, wish.target);
-    if (own <= nearEnough && near.every((other) => gapBetween(box, other) >= own + tellsApart)) {
-      found.push({ box, cost: costOf(box, wish, space, crosses, 0), extent: extentOf(box) });
-      continue;
-    }
-    const free = leadersBetween(wish.target, box).find(
+  const near = others.filter((other) => overlaps(other, reached));
+  const nearEdge = edge.filter((piece) => stretchMeetsBox(piece, reached));
+  const beside = (box: Box): LabelCandidate | undefined => {
+    const apart = gapBetween(box, target) + tellsApart;
+    if (near.some((other) => gapBetween(box, other) < apart)) return undefined;
+    return { box, cost: besideCost(box, target), extent: extentOf(box) };
+  };
+  const railed = (box: Box, side: string, row: number): LabelCandidate | undefined => {
+    const free = leadersBetween(target, box).find(
       ({ leader }) => !near.some((other) => stretchMeetsStadium(leader, other, clear)),
     );
-    if (free === undefined) continue;
-    const { leader, bar } = free;
-    const length = Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]);
-    found.push({
-      box,
-      leader,
-      bar,
-      cost: costOf(box, wish, space, crosses, length),
-      extent: extentOf(box, leader),
-    });
-  }
-  return varied(found.sort((a, b) => a.cost - b.cost));
-}
-
-/** The cheapest places, none close beside a cheaper one. */
-function varied(sorted: readonly LabelCandidate[]): LabelCandidate[] {
-  const chosen: LabelCandidate[] = [];
-  for (const candidate of sorted) {
-    const { x0, y0 } = candidate.box;
-    const near = chosen.some(
-      ({ box }) => Math.abs(box.x0 - x0) < sameSpot && Math.abs(box.y0 - y0) < sameSpot,
+    return (
+      free && { box, ...free, cost: railCost(free, side, row), extent: extentOf(box, free.leader) }
     );
-    if (!near) chosen.push(candidate);
-    if (chosen.length === kept) break;
-  }
-  return chosen;
+  };
+  const admissible = ({ box, beside }: LabelSpot): boolean =>
+    holds(space.area, box) &&
+    gapBetween(centre, box) <= labelReach &&
+    !near.some((other) => overlaps(box, other, clear)) &&
+    (!beside ||
+      (wish.mayLieInside &&
+        within(space.outline, middle(box)) &&
+        !nearEdge.some((piece) => stretchMeetsBox(piece, box))));
+  return labelSpots(wish, space, rails)
+    .filter(admissible)
+    .flatMap(
+      (spot) => (spot.beside ? beside(spot.box) : railed(spot.box, spot.side, spot.row)) ?? [],
+    )
+    .sort((a, b) => a.cost - b.cost)
+    .slice(0, candidatesKept);
 }

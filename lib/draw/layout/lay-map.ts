@@ -26,7 +26,6 @@ export type LaidMap = {
 export const hooksKey = "hooks";
 
 const eases = [1, 0.94, 0.88, 0.82, 0.76, 0.7, 0.62, 0.54, 0.46];
-const clean = 6;
 const growth = [0, 8, 16, 24, 36, 50, 70];
 const edge = 0.6;
 
@@ -44,11 +43,11 @@ function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
     : { x0: x1 - long, x1, y0: y - half, y1: y + half };
 }
 
-type Room = { readonly ease: number; readonly lanes: 1 | 2; readonly mayCross: boolean };
+type Room = { readonly ease: number; readonly lanes: 1 | 2 };
 
 /** Where the plate may lie: labels need a line of text below it, and above it too where there are two lanes. */
 function roomIn(area: Box, type: MapType, lanes: 1 | 2): Box {
-  const lane = type.height + 0.6;
+  const lane = type.height + 0.9;
   return {
     x0: area.x0 + 1,
     x1: area.x1 - 1,
@@ -57,14 +56,11 @@ function roomIn(area: Box, type: MapType, lanes: 1 | 2): Box {
   };
 }
 
-/** Rooms to try, the largest plate first: one lane of labels only where that makes the plate clearly larger, labels across the
- * plate's edge only when nothing else helps. */
+/** Rooms to try, the largest plate first: one lane of labels only where that makes the plate clearly larger. */
 function roomsToTry(plate: LaidPlate, area: Box, type: MapType): Room[] {
   const scaleOf = (lanes: 1 | 2): number => fitPlate(plate, roomIn(area, type, lanes)).scale;
   const lanes: (1 | 2)[] = scaleOf(1) > scaleOf(2) * 1.06 ? [1, 2] : [2];
-  const rooms = (mayCross: boolean): Room[] =>
-    eases.flatMap((ease) => lanes.map((count) => ({ ease, lanes: count, mayCross })));
-  return [...rooms(false).slice(0, clean), ...rooms(true)];
+  return eases.flatMap((ease) => lanes.map((count) => ({ ease, lanes: count })));
 }
 
 function layAt(
@@ -72,7 +68,7 @@ function layAt(
   area: Box,
   type: MapType,
   marked: ReadonlySet<string>,
-  { ease, lanes, mayCross }: Room,
+  { ease, lanes }: Room,
 ): LaidMap | undefined {
   const fitted = fitPlate(plate, roomIn(area, type, lanes), ease);
   const boxes = new Map(
@@ -86,10 +82,17 @@ function layAt(
     key,
     target,
     width: type.widths.get(key) ?? 0,
+    mayLieInside: true,
   }));
-  if (hooks) wishes.push({ key: hooksKey, target: hooks, width: type.widths.get(hooksKey) ?? 0 });
+  if (hooks)
+    wishes.push({
+      key: hooksKey,
+      target: hooks,
+      width: type.widths.get(hooksKey) ?? 0,
+      mayLieInside: false,
+    });
   const outline = outlinePoints(plate.outline).map((point): Spot => fitted.project(point));
-  const labels = placeLabels(wishes, { area, outline, height: type.height, mayCross });
+  const labels = placeLabels(wishes, { area, outline, height: type.height });
   return labels && { fitted, boxes, hooks, labels };
 }
 

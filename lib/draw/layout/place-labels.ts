@@ -1,39 +1,44 @@
-import { around, overlaps } from "./box.ts";
-import { chooseCandidates } from "./choose-candidates.ts";
+import { around, middle, overlaps } from "./box.ts";
+import { choosePlaces } from "./choose-places.ts";
 import type { LabelSpace, LabelWish, PlacedLabel } from "./label-candidate.ts";
-import { labelCandidates, plateEdge } from "./label-candidates.ts";
+import { candidatesKept, labelCandidates, plateEdge } from "./label-candidates.ts";
 import { labelsClash } from "./label-clash.ts";
+import { outlineRails } from "./outline-rails.ts";
 
-/** A place for every label, in the order of the wishes; undefined when the space is too crowded to keep all apart.
- * The sum of costs (leader lengths, edges crossed, off-centre) is small and nothing overlaps or crosses. Millimetres. */
+/** A place for every label, in order along the plate; undefined when the space is too crowded to keep all apart.
+ * The sum of costs (leader lengths, slants, second rows) is small and nothing overlaps or crosses. Millimetres. */
 export function placeLabels(
   wishes: readonly LabelWish[],
   space: LabelSpace,
 ): PlacedLabel[] | undefined {
   const edge = plateEdge(space.outline);
-  const options = wishes.map((wish) =>
+  const rails = outlineRails(space.outline);
+  const along = [...wishes].sort((a, b) => middle(a.target)[0] - middle(b.target)[0]);
+  const options = along.map((wish) =>
     labelCandidates(
       wish,
-      wishes.filter((other) => other !== wish).map((other) => other.target),
+      along.filter((other) => other !== wish).map(({ target }) => target),
       space,
       edge,
+      rails,
     ),
   );
   if (options.some((mine) => mine.length === 0)) return undefined;
-  const reaches = options.map((mine) => around(mine.map((candidate) => candidate.extent)));
-  const { chosen, clashes } = chooseCandidates({
-    costs: options.map((mine) => mine.map((candidate) => candidate.cost)),
-    rivals: reaches.map((mine, item) =>
-      reaches.flatMap((other, at) => (at !== item && overlaps(mine, other) ? [at] : [])),
-    ),
+  const reaches = options.map((mine) => around(mine.map(({ extent }) => extent)));
+  const chosen = choosePlaces({
+    costs: options.map((mine) => mine.map(({ cost }) => cost)),
+    most: candidatesKept,
+    rivals: (item, other) => {
+      const [a, b] = [reaches[item], reaches[other]];
+      return a !== undefined && b !== undefined && overlaps(a, b);
+    },
     clash: (item, option, other, otherOption) => {
       const [a, b] = [options[item]?.[option], options[other]?.[otherOption]];
       return a !== undefined && b !== undefined && labelsClash(a, b);
     },
   });
-  if (clashes > 0) return undefined;
-  return wishes.flatMap((wish, at) => {
-    const place = options[at]?.[chosen[at] ?? 0];
-    return place ? [{ key: wish.key, ...place }] : [];
+  return chosen?.flatMap((option, item) => {
+    const [wish, place] = [along[item], options[item]?.[option]];
+    return wish && place ? [{ key: wish.key, ...place }] : [];
   });
 }
