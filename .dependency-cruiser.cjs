@@ -1,6 +1,6 @@
 const stages =
   "read|validate|resolve|derive|check|draw|compose|site|print|publish|report|control|begin";
-const entries = "^lib/(index|build|cli|serve|bare-pages|planner)\\.ts$";
+const entries = "^lib/(index|build|cli|serve|bare-pages|planner|print-library)\\.ts$";
 
 /** @param {string} name @param {string} comment @param {object} from @param {object} to */
 const forbid = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });

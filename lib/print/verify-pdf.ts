@@ -1,5 +1,4 @@
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
-import type { SheetView, WarningBox } from "../model/sheet.ts";
 
 /** What was read back from a PDF. */
 export type PdfFacts = {
@@ -9,62 +8,6 @@ export type PdfFacts = {
 };
 
 const bare = (text: string): string => text.normalize("NFKC").replace(/\s+/g, "");
-
-function warned({ lines }: WarningBox): readonly string[] {
-  return lines.map(({ subject, words }) => `${subject}${words}`);
-}
-
-function rowsOf(sheet: SheetView): readonly string[] {
-  switch (sheet.kind) {
-    case "pairing":
-      return sheet.rows
-        .flatMap(({ called, cells }) => [called, ...cells.map(({ number }) => number)])
-        .concat(warned(sheet.traps), warned(sheet.lookAlikes));
-    case "lengths":
-      return sheet.columns.flatMap(({ called, entries }) => [
-        called,
-        ...entries.map(({ reads }) => reads),
-      ]);
-    case "plate-map":
-      return [
-        sheet.sideWords,
-        ...sheet.bands.flatMap(({ pairings }) =>
-          pairings.flatMap(({ called, hand }) => [called, hand]),
-        ),
-        ...warned(sheet.traps),
-      ];
-    case "steps":
-      return sheet.steps.flatMap(({ verb, say, inHand, handedWith, cautions }) => [
-        verb,
-        say,
-        inHand,
-        handedWith,
-        ...cautions.map(({ text }) => text),
-      ]);
-    case "tray":
-      return [...sheet.contents.map(({ what }) => what), ...warned(sheet.lookAlikes)];
-    case "case":
-      return [
-        ...sheet.rows.flatMap(({ called, hand }) => [called, hand]),
-        ...warned(sheet.missing),
-      ];
-  }
-}
-
-/** Every text that must be met in a sheet's PDF: frame, cautions, rows. */
-export function expectedTexts(sheet: SheetView): readonly string[] {
-  const frame = [
-    sheet.title,
-    sheet.banner,
-    sheet.defer,
-    sheet.ask,
-    sheet.identity.card,
-    sheet.identity.fingerprint,
-  ];
-  return [...frame, ...sheet.cautions.map(({ text }) => text), ...rowsOf(sheet)].filter(
-    (text) => text.trim() !== "",
-  );
-}
 
 /** Reads a PDF back: its pages, the first page's size in points, and which expected texts are not in it. */
 export async function verifyPdf(pdf: Uint8Array, expected: readonly string[]): Promise<PdfFacts> {

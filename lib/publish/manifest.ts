@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { existsSync, lstatSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
+import type { PrintRecord } from "../model/built.ts";
 import { Stop } from "../model/stop.ts";
 
 /** The marker file at the root of every folder we write. */
@@ -13,7 +14,7 @@ export type Manifest = {
   readonly inputs: string;
   readonly summary: readonly string[];
   /** What each printed file was made from, so that an unchanged card is not printed twice. */
-  readonly prints: Readonly<Record<string, string>>;
+  readonly prints: Readonly<Record<string, PrintRecord>>;
   readonly files: Readonly<Record<string, { readonly size: number; readonly sha256: string }>>;
 };
 
@@ -40,7 +41,7 @@ export function writeManifest(
   told: {
     readonly inputs: string;
     readonly summary: readonly string[];
-    readonly prints: Record<string, string>;
+    readonly prints: Manifest["prints"];
   },
 ): Manifest {
   const files: Record<string, { size: number; sha256: string }> = {};

@@ -1,0 +1,32 @@
+import type { PrintFacts } from "../model/built.ts";
+
+/** One PDF to print: a sheet, or a pack of sheets from one HTML so that tags, links and outline stay whole. */
+export type PrintJob = {
+  readonly file: string;
+  readonly title: string;
+  readonly html: string;
+  /** The first page's paper in millimetres. */
+  readonly paper: readonly [width: number, height: number];
+  readonly pages: number;
+  /** Texts that must be met in the PDF. */
+  readonly texts: readonly string[];
+  readonly thumbnail: boolean;
+};
+
+/** A printed PDF, read back, with a small PNG of its first page when one was asked for. */
+export type Printed = {
+  readonly file: string;
+  readonly pdf: Uint8Array;
+  readonly thumbnail?: Uint8Array;
+  readonly facts: PrintFacts;
+};
+
+/** What all PDFs of a build share. */
+export type PrintOptions = {
+  readonly css: string;
+  readonly language: string;
+  /** The day that the PDFs bear, ISO 8601. */
+  readonly day: string;
+  /** How many browsers print side by side; by default two when there is enough to do. */
+  readonly lanes?: number;
+};
