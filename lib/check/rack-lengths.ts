@@ -12,7 +12,7 @@ export function rackLengths({ lengths }: Screw): readonly number[] {
 }
 
 /** The shortest and the longest screw of the rack, micrometres. */
-export function rackSpan({ lengths }: Screw): {
+export function rackSpan({ lengths }: Pick<Screw, "lengths">): {
   readonly shortest: number;
   readonly longest: number;
 } {

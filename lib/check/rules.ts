@@ -1,34 +1,49 @@
 import type { Rule } from "../model/rule.ts";
+import { bendSparesTheThread } from "./rules/bend-spares-the-thread.ts";
 import { caseNamesNoPerson } from "./rules/case-names-no-person.ts";
 import { caseSheetExpires } from "./rules/case-sheet-expires.ts";
 import { chainHasOneCandidate } from "./rules/chain-has-one-candidate.ts";
 import { drillReachesTheLongestScrew } from "./rules/drill-reaches-the-longest-screw.ts";
 import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
 import { everyHoleIsLabelledOnce } from "./rules/every-hole-is-labelled-once.ts";
+import { everyLengthIsInStock } from "./rules/every-length-is-in-stock.ts";
+import { everyPartIsUsed } from "./rules/every-part-is-used.ts";
 import { finalPassCoversEveryLockingScrew } from "./rules/final-pass-covers-every-locking-screw.ts";
 import { gaugeReadsTheWholeRack } from "./rules/gauge-reads-the-whole-rack.ts";
+import { gaugeReadsWhatThePolicyMeans } from "./rules/gauge-reads-what-the-policy-means.ts";
+import { generationIsOne } from "./rules/generation-is-one.ts";
 import { glidingHoleComesFirst } from "./rules/gliding-hole-comes-first.ts";
+import { guardingStepIsNotSkipped } from "./rules/guarding-step-is-not-skipped.ts";
 import { guideEndIsNamed } from "./rules/guide-end-is-named.ts";
 import { holePartIsNamed } from "./rules/hole-part-is-named.ts";
 import { hooksAreCheckedFirst } from "./rules/hooks-are-checked-first.ts";
 import { identityStandsOnEverySheet } from "./rules/identity-stands-on-every-sheet.ts";
 import { lastTurnsAreByHand } from "./rules/last-turns-are-by-hand.ts";
 import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
+import { limiterIsInDate } from "./rules/limiter-is-in-date.ts";
 import { marksAreReadWithTheirSleeve } from "./rules/marks-are-read-with-their-sleeve.ts";
+import { nearCortexLockingIsAskedFor } from "./rules/near-cortex-locking-is-asked-for.ts";
+import { neutralScrewComesBeforeLoaded } from "./rules/neutral-screw-comes-before-loaded.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { partLiesInATray } from "./rules/part-lies-in-a-tray.ts";
+import { partsAreOfOneSystem } from "./rules/parts-are-of-one-system.ts";
 import { permittedScrewFitsItsHole } from "./rules/permitted-screw-fits-its-hole.ts";
+import { pilotDrillHasASpare } from "./rules/pilot-drill-has-a-spare.ts";
 import { pilotSuitsTheCore } from "./rules/pilot-suits-the-core.ts";
 import { plainScrewsComeBeforeLocking } from "./rules/plain-screws-come-before-locking.ts";
 import { planHasItsChain } from "./rules/plan-has-its-chain.ts";
 import { plateSideMatchesTheCase } from "./rules/plate-side-matches-the-case.ts";
+import { rackCoversThePlan } from "./rules/rack-covers-the-plan.ts";
+import { removalIsNamed } from "./rules/removal-is-named.ts";
 import { requiredCautionsArePrinted } from "./rules/required-cautions-are-printed.ts";
 import { screwHasOnePilotDrill } from "./rules/screw-has-one-pilot-drill.ts";
+import { screwNumbersAgree } from "./rules/screw-numbers-agree.ts";
 import { screwThatCutsNoThreadHasATap } from "./rules/screw-that-cuts-no-thread-has-a-tap.ts";
 import { sheetDefers } from "./rules/sheet-defers.ts";
 import { sheetFitsOnePage } from "./rules/sheet-fits-one-page.ts";
 import { sideStandsInWords } from "./rules/side-stands-in-words.ts";
+import { sidesCarryDifferentMarks } from "./rules/sides-carry-different-marks.ts";
 import { signOffIsDated } from "./rules/sign-off-is-dated.ts";
 import { signOffMeetsItsFinding } from "./rules/sign-off-meets-its-finding.ts";
 import { siteHoldsTheCase } from "./rules/site-holds-the-case.ts";
@@ -40,39 +55,55 @@ import { slotsDoNotOverlap } from "./rules/slots-do-not-overlap.ts";
 import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
 import { trayHoldsEveryInstrument } from "./rules/tray-holds-every-instrument.ts";
 import { trayTotalAddsUp } from "./rules/tray-total-adds-up.ts";
+import { wirePassesItsHole } from "./rules/wire-passes-its-hole.ts";
 
 /** Every rule, one a file in rules/, in the order of their names. */
 export const rules: readonly Rule[] = [
+  bendSparesTheThread,
   caseNamesNoPerson,
   caseSheetExpires,
   chainHasOneCandidate,
   drillReachesTheLongestScrew,
   driverJoinsItsHandle,
   everyHoleIsLabelledOnce,
+  everyLengthIsInStock,
+  everyPartIsUsed,
   finalPassCoversEveryLockingScrew,
   gaugeReadsTheWholeRack,
+  gaugeReadsWhatThePolicyMeans,
+  generationIsOne,
   glidingHoleComesFirst,
+  guardingStepIsNotSkipped,
   guideEndIsNamed,
   holePartIsNamed,
   hooksAreCheckedFirst,
   identityStandsOnEverySheet,
   lastTurnsAreByHand,
   limiterBelongsToTheScrew,
+  limiterIsInDate,
   marksAreReadWithTheirSleeve,
+  nearCortexLockingIsAskedFor,
+  neutralScrewComesBeforeLoaded,
   noClaimIsMade,
   orientationIsShown,
   partLiesInATray,
+  partsAreOfOneSystem,
   permittedScrewFitsItsHole,
+  pilotDrillHasASpare,
   pilotSuitsTheCore,
   plainScrewsComeBeforeLocking,
   planHasItsChain,
   plateSideMatchesTheCase,
+  rackCoversThePlan,
+  removalIsNamed,
   requiredCautionsArePrinted,
   screwHasOnePilotDrill,
+  screwNumbersAgree,
   screwThatCutsNoThreadHasATap,
   sheetDefers,
   sheetFitsOnePage,
   sideStandsInWords,
+  sidesCarryDifferentMarks,
   signOffIsDated,
   signOffMeetsItsFinding,
   siteHoldsTheCase,
@@ -84,4 +115,5 @@ export const rules: readonly Rule[] = [
   statedLengthIsTheOutlinesLength,
   trayHoldsEveryInstrument,
   trayTotalAddsUp,
+  wirePassesItsHole,
 ];

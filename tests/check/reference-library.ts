@@ -138,7 +138,18 @@ const instruments: Readonly<Record<string, unknown>> = {
   "handle-small": { ...part, kind: "handle", name: "handle S", mark: "S", coupling, length: 110 },
   "limiter-09": limiter(0.9),
   "limiter-16": limiter(1.6),
+  "removal-small": {
+    ...part,
+    kind: "removal-kit",
+    name: "removal kit",
+    mark: "X",
+    drives: ["hexalobular-10", "hexalobular-20"],
+    length: 150,
+  },
 };
+/** Instruments of no system: no chain of this library uses them. */
+const general = new Set(["drill-27-gliding", "countersink-35"]);
+const drills = /^drill-/;
 
 const screw = {
   self_tapping: true,
@@ -418,7 +429,10 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     lengths: runs,
   },
   ...Object.fromEntries(
-    Object.entries(instruments).map(([id, facts]) => [`instrument/${id}`, facts]),
+    Object.entries(instruments).map(([id, facts]) => [
+      `instrument/${id}${general.has(id) ? "@general" : ""}`,
+      facts,
+    ]),
   ),
   "plate/lower-fibula-left": {
     name: "lower fibula plate, left",
@@ -468,14 +482,14 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     revision: "4",
     grid: { columns: 10, rows: 4 },
     size: { width: 300, height: 200 },
-    total: 93,
+    total: 99,
     source,
     slots: [
       ...Object.keys(instruments).map((instrument, index) => ({
         holds: "instrument",
         ...cell(index),
         instrument,
-        quantity: 1,
+        quantity: drills.test(instrument) ? 2 : 1,
       })),
       ...["locking-27", "locking-35", "cortical-35"].map((one, index) => ({
         holds: "rack",
@@ -528,6 +542,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         generation_seen: 2,
         revision_seen: "4",
         checked: { date: "2026-10-01", role: "instrument educator" },
+        limiter_due: "2027-03-01",
       },
     ],
   },
