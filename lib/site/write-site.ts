@@ -4,42 +4,88 @@ import { fileURLToPath } from "node:url";
 import Eleventy, { type EleventyConfig } from "@11ty/eleventy";
 import { Stop } from "../model/stop.ts";
 import { templatesFolder } from "./nunjucks.ts";
-import type { Page } from "./page.ts";
-import { cardPages, cardPath } from "./pages/card-pages.ts";
+import type { Link, Page } from "./page.ts";
+import { aboutPage } from "./pages/about-page.ts";
+import { cardPages } from "./pages/card-pages.ts";
 import { findingsPage } from "./pages/findings-page.ts";
-import { generalPages, markRows } from "./pages/general-pages.ts";
-import { instrumentPages, screwPages } from "./pages/part-pages.ts";
-import { placePages } from "./pages/place-pages.ts";
+import { glossaryPage } from "./pages/glossary-page.ts";
+import { hostingPage } from "./pages/hosting-page.ts";
+import { indexPages } from "./pages/index-pages.ts";
+import { instrumentPages } from "./pages/instrument-pages.ts";
+import { marksPage } from "./pages/marks-page.ts";
+import { platePages } from "./pages/plate-pages.ts";
+import { procedurePages } from "./pages/procedure-pages.ts";
+import { rulePages } from "./pages/rule-pages.ts";
+import { screwPages } from "./pages/screw-pages.ts";
+import { searchEntries } from "./pages/search-entries.ts";
+import { startPage } from "./pages/start-page.ts";
+import { systemPages } from "./pages/system-pages.ts";
+import { techniquePages } from "./pages/technique-pages.ts";
+import { trayPages } from "./pages/tray-pages.ts";
 import type { SiteInput } from "./site-input.ts";
 
 const packages = fileURLToPath(new URL("../../node_modules/", import.meta.url));
 const weights = ["400", "600", "700"] as const;
 
+/** What stands above every page. */
+const nav: readonly Link[] = [
+  { text: "Start", to: "index.html" },
+  { text: "Marks A–Z", to: "marks/index.html" },
+  { text: "All cards", to: "cards/index.html" },
+  { text: "Safety", to: "about/index.html" },
+];
+
+/** What stands below every page: the indexes, then what the site says of itself. */
+const more: readonly Link[] = [
+  { text: "Systems", to: "systems/index.html" },
+  { text: "Plates", to: "plates/index.html" },
+  { text: "Screws", to: "screws/index.html" },
+  { text: "Instruments", to: "instruments/index.html" },
+  { text: "Trays", to: "trays/index.html" },
+  { text: "Orders of work", to: "procedures/index.html" },
+  { text: "Techniques", to: "techniques/index.html" },
+  { text: "Glossary", to: "glossary/index.html" },
+  { text: "Rules", to: "rules/index.html" },
+  { text: "Findings", to: "findings/index.html" },
+  { text: "How to host this", to: "hosting/index.html" },
+];
+
 /** All pages of the site, in the order of their paths. */
 function sitePages(input: SiteInput): Page[] {
   const pages = [
-    ...generalPages(input),
+    startPage(input),
+    marksPage(input),
+    aboutPage(input),
+    glossaryPage(input),
+    hostingPage(input),
     findingsPage(input),
-    ...cardPages(input),
+    ...rulePages(input),
+    ...indexPages(input),
+    ...systemPages(input),
+    ...platePages(input),
     ...screwPages(input),
     ...instrumentPages(input),
-    ...placePages(input),
+    ...trayPages(input),
+    ...procedurePages(input),
+    ...techniquePages(input),
+    ...cardPages(input),
   ];
   return pages.sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
 function searchIndex(input: SiteInput): string {
-  const marks = markRows(input).map(([mark, what]) => ({
-    mark: mark?.text ?? "",
-    text: what?.text ?? "",
-    to: what?.to ?? "",
-  }));
-  const cards = input.sheets.map((sheet) => ({
-    mark: "",
-    text: `${sheet.title}, ${sheet.format.name}`,
-    to: cardPath(sheet),
-  }));
-  return `window.TRAYLEAF_INDEX=${JSON.stringify([...marks, ...cards]).replaceAll("<", "\\u003c")};\n`;
+  const entries = JSON.stringify(searchEntries(input)).replaceAll("<", "\\u003c");
+  return `window.TRAYLEAF_INDEX=${entries};\n`;
+}
+
+/** The pages above a page: the start page, then each index page of the folders it lies in. */
+function crumbs(path: string, titles: ReadonlyMap<string, string>): readonly Link[] {
+  const folders = path.split("/").slice(0, -1);
+  const above = folders.map((_, at) => `${folders.slice(0, at + 1).join("/")}/index.html`);
+  return ["index.html", ...above].flatMap((to) => {
+    const text = to === "index.html" ? "Start" : titles.get(to);
+    return text === undefined || to === path ? [] : [{ text, to }];
+  });
 }
 
 /** Copies type, styles and scripts beside the pages, with the search index as a classic script. */
@@ -70,8 +116,11 @@ export function copyAssets(folder: string, input: SiteInput): void {
 
 /** Hands Eleventy the pages as plain data; templates are Nunjucks only and content never passes through as files. */
 export function configurePages(config: EleventyConfig, input: SiteInput): number {
-  const pages = sitePages(input).map((page) => ({
+  const all = sitePages(input);
+  const titles = new Map(all.map(({ path, title }) => [path, title]));
+  const pages = all.map((page) => ({
     ...page,
+    crumbs: crumbs(page.path, titles),
     root: "../".repeat(page.path.split("/").length - 1),
   }));
   for (const { path } of pages) {
@@ -95,6 +144,8 @@ export function configurePages(config: EleventyConfig, input: SiteInput): number
     banner: banner ?? "",
     defer,
     ask: `${ask.role}, ${ask.telephone}`,
+    nav,
+    more,
   });
   return pages.length;
 }

@@ -1,14 +1,16 @@
 (() => {
   const field = document.getElementById("search");
   const list = document.getElementById("found");
-  const entries = window.TRAYLEAF_INDEX;
+  const told = document.getElementById("told");
+  const { root } = list.dataset;
+  const shown = 12;
   const index = new MiniSearch({
     fields: ["mark", "text"],
-    storeFields: ["mark", "text", "to"],
+    storeFields: ["mark", "text", "to", "prints"],
     tokenize: (words) =>
       words
         .toLowerCase()
-        .split(/[\s,;()–/]+/)
+        .split(/[\s,;:()–/]+/)
         .filter(Boolean),
     searchOptions: {
       prefix: true,
@@ -17,21 +19,34 @@
       combineWith: "AND",
     },
   });
-  index.addAll(entries.map((entry, id) => ({ id, ...entry })));
-  field.parentElement.hidden = false;
-  field.addEventListener("input", () => {
-    list.replaceChildren(
-      ...index
-        .search(field.value)
-        .slice(0, 20)
-        .map(({ mark, text, to }) => {
-          const link = document.createElement("a");
-          link.href = `../${to}`;
-          link.textContent = mark ? `${mark}: ${text}` : text;
-          const item = document.createElement("li");
-          item.append(link);
-          return item;
-        }),
-    );
+  const link = (text, to, name) => {
+    const made = document.createElement("a");
+    made.href = `${root}${to}`;
+    made.textContent = text;
+    if (name) made.className = name;
+    return made;
+  };
+  const item = ({ mark, text, to, prints }) => {
+    const made = document.createElement("li");
+    made.append(link(mark ? `${mark}: ${text}` : text, to));
+    for (const print of prints) made.append(" ", link(print.text, print.to, "print"));
+    return made;
+  };
+  const show = () => {
+    const found = index.search(field.value);
+    list.replaceChildren(...found.slice(0, shown).map(item));
+    if (field.value.trim() === "") told.textContent = "";
+    else if (found.length === 0) told.textContent = "Nothing found. Marks A–Z lists every mark.";
+    else if (found.length > shown)
+      told.textContent = `The first ${shown} of ${found.length} found.`;
+    else told.textContent = `${found.length} found.`;
+  };
+  index.addAll(window.TRAYLEAF_INDEX.map((entry, id) => ({ id, ...entry })));
+  field.closest("[hidden]").hidden = false;
+  field.addEventListener("input", show);
+  field.addEventListener("keydown", ({ key }) => {
+    const first = list.querySelector("a");
+    if (key === "Enter" && first) first.click();
   });
+  if (field.value !== "") show();
 })();

@@ -1,25 +1,21 @@
 import type { Block } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
-
-function nameOf({ catalogue }: SiteInput, id: string): string {
-  return (
-    catalogue.instruments.get(id)?.name ??
-    catalogue.screws.get(id)?.called ??
-    catalogue.plates.get(id)?.name ??
-    id
-  );
-}
+import { partLink } from "./part-links.ts";
 
 /** What is easily taken for a part, each with the one feature of this part that tells the two apart; nothing when nothing is. */
-export function alikeBlocks(input: SiteInput, id: string): Block[] {
+export function alikeBlocks(input: SiteInput, id: string): readonly Block[] {
   const alike = input.derived.lookAlikes.filter(({ a, b }) => a === id || b === id);
   if (alike.length === 0) return [];
-  const links = alike.map(({ a, b, tell, tellOfB }) => ({
-    text: nameOf(input, a === id ? b : a),
-    note: a === id ? tell : (tellOfB ?? tell),
-  }));
   return [
-    { kind: "heading", text: "Looks like", id: "alike" },
-    { kind: "links", links },
+    { kind: "heading", text: "What it is easily taken for", id: "alike" },
+    {
+      kind: "table",
+      caption: "Look-alikes, and how this one is told from each",
+      head: ["look-alike", "this one has"],
+      rows: alike.map(({ a, b, tell, tellOfB }) => [
+        [partLink(input, a === id ? b : a)],
+        [{ text: a === id ? tell : (tellOfB ?? tell) }],
+      ]),
+    },
   ];
 }

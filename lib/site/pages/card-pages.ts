@@ -1,29 +1,8 @@
 import type { SheetView } from "../../model/sheet.ts";
-import type { Block, CardEntry, Page } from "../page.ts";
+import type { Block, Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
-
-const keyOf = (sheet: SheetView): string => `${sheet.id}.${sheet.format.id}`;
-export const cardPath = (sheet: SheetView): string => `cards/${sheet.id}/${sheet.format.id}.html`;
-
-/** A card as the indexes show it. */
-function cardEntry({ prints }: SiteInput, sheet: SheetView): CardEntry {
-  const print = prints.get(keyOf(sheet));
-  return {
-    title: sheet.title,
-    format: sheet.format.name,
-    issue: sheet.identity.issue,
-    size: print ? `${Math.ceil(print.pdfBytes / 1024)} KB` : "PDF not built in this preview",
-    page: cardPath(sheet),
-    pdf: print ? `pdf/${keyOf(sheet)}.pdf` : "",
-    thumbnail: print?.thumb ? `thumbs/${keyOf(sheet)}.png` : "",
-  };
-}
-
-/** The block of all cards that some sheets make, first format of each first. */
-export function cardsBlock(input: SiteInput, wanted: (sheet: SheetView) => boolean): Block[] {
-  const cards = input.sheets.filter(wanted).map((sheet) => cardEntry(input, sheet));
-  return cards.length > 0 ? [{ kind: "cards", cards }] : [];
-}
+import { cardEntries, cardPath, cardTitle, printLink } from "./card-entries.ts";
+import { homeOf } from "./home-of.ts";
 
 const kinds = [
   ["pairing", "Pairing sheets"],
@@ -34,46 +13,57 @@ const kinds = [
   ["case", "Case sheets"],
 ] as const;
 
+/** The packs, each with its size. */
+export function packLinks({ packs }: SiteInput, system?: string): readonly Link[] {
+  return packs
+    .filter((pack) => system === undefined || pack.system === system)
+    .map(({ file, title, bytes }) => ({
+      text: title,
+      to: file,
+      note: `${Math.ceil(bytes / 1024)} KB`,
+    }));
+}
+
+function cardPage(input: SiteInput, sheet: SheetView): Page {
+  const print = printLink(input, sheet);
+  const others = input.sheets
+    .filter((other) => other.id === sheet.id && other !== sheet)
+    .map((other) => ({ text: `Same card, ${other.format.name}`, to: cardPath(other) }));
+  const first = print.length > 0 ? print : [{ text: "PDF not built in this preview" }];
+  return {
+    path: cardPath(sheet),
+    title: `${cardTitle(sheet)}, ${sheet.format.name}`,
+    titled: false,
+    blocks: [
+      { kind: "links", links: [...first, ...others, ...homeOf(input, sheet)] },
+      { kind: "sheet", html: input.fragments.get(`${sheet.id}.${sheet.format.id}`) ?? "" },
+    ],
+  };
+}
+
 /** A page for each card and format, and the index of all cards with the packs. */
-export function cardPages(input: SiteInput): Page[] {
-  const pages = input.sheets.map((sheet): Page => {
-    const { pdf } = cardEntry(input, sheet);
-    const print =
-      pdf === ""
-        ? [{ text: "PDF not built in this preview" }]
-        : [{ text: `Print: ${sheet.title}, ${sheet.format.name} (PDF)`, to: pdf }];
-    const others = input.sheets
-      .filter((other) => other.id === sheet.id && other !== sheet)
-      .map((other) => ({ text: `Same card, ${other.format.name}`, to: cardPath(other) }));
-    return {
-      path: cardPath(sheet),
-      title: `${sheet.title}, ${sheet.format.name}`,
-      blocks: [
-        { kind: "links", links: [...print, ...others] },
-        { kind: "sheet", html: input.fragments.get(keyOf(sheet)) ?? "" },
-      ],
-    };
-  });
-  const packs = input.packs.map(({ file, title, bytes }) => ({
-    text: title,
-    to: file,
-    note: `${Math.ceil(bytes / 1024)} KB`,
-  }));
-  const blocks: Block[] = [
+export function cardPages(input: SiteInput): readonly Page[] {
+  const packs = packLinks(input);
+  const blocks: readonly Block[] = [
     ...(packs.length > 0
       ? [
-          {
-            kind: "heading",
-            text: "Packs: all cards of a system in one PDF",
-            id: "packs",
-          } as const,
+          { kind: "heading", text: "All cards of a system in one PDF", id: "packs" } as const,
           { kind: "links", links: packs } as const,
         ]
       : []),
-    ...kinds.flatMap(([kind, title]): Block[] => [
-      { kind: "heading", text: title, id: kind },
-      ...cardsBlock(input, (sheet) => sheet.kind === kind),
+    ...kinds.flatMap(([kind, text]): readonly Block[] => [
+      { kind: "heading", text, id: kind },
+      {
+        kind: "cards",
+        cards: cardEntries(
+          input,
+          input.sheets.filter((sheet) => sheet.kind === kind),
+        ),
+      },
     ]),
   ];
-  return [...pages, { path: "cards/index.html", title: "All cards", blocks }];
+  return [
+    ...input.sheets.map((sheet) => cardPage(input, sheet)),
+    { path: "cards/index.html", title: "All cards", titled: true, blocks },
+  ];
 }

@@ -7,6 +7,7 @@ export function findingsPage({ findings, rules }: SiteInput): Page {
   return {
     path: "findings/index.html",
     title: "Findings",
+    titled: true,
     blocks:
       findings.length === 0
         ? [{ kind: "text", text: "The rules found nothing; not a clinical approval." }]
@@ -16,16 +17,18 @@ export function findingsPage({ findings, rules }: SiteInput): Page {
               caption: "What the rules found in this library",
               head: ["finding", "signed", "why", "what to do", "file", "rule"],
               rows: findings.map(({ message, why, fix, place, rule, signed }) => [
-                { text: message },
-                {
-                  text: signed
-                    ? `${signed.role}, ${signed.date}: ${signed.reason} (${signed.source})`
-                    : "",
-                },
-                { text: why },
-                { text: fix },
-                { text: place.file },
-                told.has(rule) ? { text: rule, to: `rules/${rule}.html` } : { text: rule },
+                [{ text: message }],
+                [
+                  {
+                    text: signed
+                      ? `${signed.role}, ${signed.date}: ${signed.reason} (${signed.source})`
+                      : "",
+                  },
+                ],
+                [{ text: why }],
+                [{ text: fix }],
+                [{ text: place.file }],
+                [told.has(rule) ? { text: rule, to: `rules/${rule}.html` } : { text: rule }],
               ]),
             },
           ],

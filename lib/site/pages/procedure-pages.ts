@@ -1,0 +1,47 @@
+import { known } from "../../model/catalogue.ts";
+import type { Page } from "../page.ts";
+import type { SiteInput } from "../site-input.ts";
+import { cardsBlocks } from "./card-entries.ts";
+import { plateLink, screwLink, systemLink, techniqueLink } from "./part-links.ts";
+import { plateFamily } from "./plate-family.ts";
+import { sheetsFrom } from "./sheets-of.ts";
+import { stepBlocks } from "./step-blocks.ts";
+
+/** A page for each procedure: its step card, its plates, its screws and techniques, its order of work in words. */
+export function procedurePages(input: SiteInput): readonly Page[] {
+  const { catalogue } = input;
+  return [...catalogue.procedures.values()].map((procedure): Page => {
+    const plates = [...catalogue.plates.values()].filter((plate) =>
+      procedure.families.includes(plateFamily(catalogue, plate)),
+    );
+    const fills = procedure.steps.flatMap((step) => (step.fills ? [step.fills] : []));
+    return {
+      path: `procedures/${procedure.id}.html`,
+      title: procedure.name,
+      titled: true,
+      blocks: [
+        { kind: "text", text: "The surgeon may change this order." },
+        {
+          kind: "facts",
+          facts: [
+            { name: "Plates", says: plates.map(({ id }) => plateLink(input, id)) },
+            { name: "System", says: [systemLink(input, procedure.system)] },
+          ],
+        },
+        ...cardsBlocks(input, { id: "cards", text: "Its card" }, sheetsFrom(input, procedure.file)),
+        ...stepBlocks(input, procedure),
+        { kind: "heading", text: "Screws in this order", id: "screws" },
+        {
+          kind: "table",
+          caption: "Which screw goes where, and how",
+          head: ["screw", "hole", "technique"],
+          rows: fills.map(({ screw, zone, region, recipe }) => [
+            [screwLink(input, screw)],
+            [{ text: `${known(catalogue.zones, zone).name}, ${region}` }],
+            [techniqueLink(input, recipe)],
+          ]),
+        },
+      ],
+    };
+  });
+}

@@ -1,0 +1,114 @@
+import type { Door, Link, Page } from "../page.ts";
+import type { SiteInput } from "../site-input.ts";
+import { cardPath, cardTitle } from "./card-entries.ts";
+import { packLinks } from "./card-pages.ts";
+import { plateLink, procedureLink, screwLink, systemLink, trayLink } from "./part-links.ts";
+
+type Part = { readonly id: string; readonly system: string };
+
+/** Parts as links, a group for each system, those of no system last. */
+function bySystem(
+  input: SiteInput,
+  parts: ReadonlyMap<string, Part>,
+  link: (input: SiteInput, id: string) => Link,
+): Door["groups"] {
+  const all = [...parts.values()];
+  const systems = [
+    ...new Set([...input.catalogue.systems.keys(), ...all.map((one) => one.system)]),
+  ];
+  return systems.flatMap((system) => {
+    const own = all.filter((part) => part.system === system);
+    if (own.length === 0) return [];
+    return [{ name: systemLink(input, system).text, links: own.map(({ id }) => link(input, id)) }];
+  });
+}
+
+/** A drill, a plate and a tray of the library, drawn to tell the doors apart. */
+function pictures({ catalogue, derived, pictures: drawn, sheets }: SiteInput) {
+  const drill = [...catalogue.instruments.values()].find(({ kind }) => kind === "drill");
+  const [plate] = derived.plates;
+  return {
+    hand: drill ? drawn.wholeInstrument("door-hand", drill, catalogue.interfaces, 90) : undefined,
+    plate: plate ? drawn.plateOutline("door-plate", plate, 90) : undefined,
+    tray: sheets.flatMap((sheet) => (sheet.kind === "tray" ? [sheet.map] : []))[0],
+  };
+}
+
+function caseLinks({ sheets }: SiteInput): readonly Link[] {
+  const cases = sheets.filter(({ kind }) => kind === "case");
+  return [...new Set(cases.map(({ id }) => id))].flatMap((id): Link[] => {
+    const sheet = cases.find((one) => one.id === id);
+    return sheet ? [{ text: cardTitle(sheet), to: cardPath(sheet) }] : [];
+  });
+}
+
+/** The start page: a search, three doors by what the reader has before the eyes, then a shelf for each of the three users. */
+export function startPage(input: SiteInput): Page {
+  const { catalogue } = input;
+  const { hand, plate, tray } = pictures(input);
+  const doors: readonly Door[] = [
+    {
+      title: "What is in my hand?",
+      text: "An instrument or a screw, by the mark on its metal.",
+      ...(hand ? { figure: hand } : {}),
+      groups: [
+        {
+          name: "By mark or name",
+          links: [
+            { text: "Marks A–Z", to: "marks/index.html" },
+            { text: "All instruments", to: "instruments/index.html" },
+          ],
+        },
+        ...bySystem(input, catalogue.screws, screwLink),
+      ],
+    },
+    {
+      title: "Which plate is on the table?",
+      text: "Its side, its holes, and what belongs to each.",
+      ...(plate ? { figure: plate } : {}),
+      groups: bySystem(input, catalogue.plates, plateLink),
+    },
+    {
+      title: "Which tray is open?",
+      text: "What lies in which slot, and what looks alike.",
+      ...(tray ? { figure: tray } : {}),
+      groups: bySystem(input, catalogue.trays, trayLink),
+    },
+  ];
+  return {
+    path: "index.html",
+    title: catalogue.publisher.logo_text,
+    titled: true,
+    blocks: [
+      { kind: "search" },
+      { kind: "doors", doors },
+      { kind: "heading", text: "For one case", id: "representatives" },
+      {
+        kind: "links",
+        links: [
+          ...caseLinks(input),
+          ...[...catalogue.procedures.keys()].map((id) => procedureLink(input, id)),
+        ],
+      },
+      { kind: "heading", text: "For teaching", id: "education" },
+      {
+        kind: "links",
+        links: [
+          { text: "All cards", to: "cards/index.html" },
+          ...packLinks(input),
+          ...[...catalogue.systems.keys()].map((id) => systemLink(input, id)),
+          { text: "Techniques", to: "techniques/index.html" },
+        ],
+      },
+      { kind: "heading", text: "For the hospital's library", id: "hospitals" },
+      {
+        kind: "links",
+        links: [
+          { text: "How to host this", to: "hosting/index.html" },
+          { text: "Everything in one zip", to: "trayleaf-site.zip" },
+          { text: "About and safety", to: "about/index.html" },
+        ],
+      },
+    ],
+  };
+}

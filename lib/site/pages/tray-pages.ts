@@ -1,0 +1,61 @@
+import type { Slot } from "../../model/tray.ts";
+import type { Link, Page } from "../page.ts";
+import type { SiteInput } from "../site-input.ts";
+import { cardsBlocks } from "./card-entries.ts";
+import { instrumentLink, plateLink, screwLink, systemLink } from "./part-links.ts";
+import { sheetsFrom } from "./sheets-of.ts";
+
+function held(input: SiteInput, slot: Slot): Link {
+  if (slot.holds === "instrument") return instrumentLink(input, slot.instrument);
+  if (slot.holds === "rack") return screwLink(input, slot.screw);
+  return { ...plateLink(input, slot.plate), note: `${slot.holes} holes` };
+}
+
+/** A page for each tray: its card, and what lies in which slot. */
+export function trayPages(input: SiteInput): readonly Page[] {
+  return [...input.catalogue.trays.values()].map((tray): Page => {
+    const cards = sheetsFrom(input, tray.file);
+    const card = cards.find((sheet) => sheet.kind === "tray");
+    const contents = new Map(card?.contents.map((line) => [line.slot, line]));
+    return {
+      path: `trays/${tray.id}.html`,
+      title: tray.name,
+      titled: true,
+      blocks: [
+        {
+          kind: "facts",
+          facts: [
+            { name: "Mark on the tray", says: [{ text: tray.mark }] },
+            { name: "Revision", says: [{ text: tray.revision }] },
+            { name: "System", says: [systemLink(input, tray.system)] },
+            { name: "Pieces", says: [{ text: String(tray.total) }] },
+          ],
+        },
+        ...cardsBlocks(input, { id: "cards", text: "Its card" }, cards),
+        { kind: "heading", text: "What lies where", id: "contents" },
+        {
+          kind: "table",
+          caption: "Slots in order",
+          head: ["slot", "what", "mark", "pieces"],
+          rows: [...tray.slots]
+            .sort((a, b) => a.at[1] - b.at[1] || a.at[0] - b.at[0])
+            .map((slot) => [
+              [{ text: slot.slot }],
+              [held(input, slot)],
+              [{ text: contents.get(slot.slot)?.mark ?? "" }],
+              [{ text: contents.get(slot.slot)?.quantity ?? "" }],
+            ]),
+        },
+        ...(card && card.lookAlikes.lines.length > 0
+          ? [
+              { kind: "heading", text: card.lookAlikes.title, id: "alike" } as const,
+              {
+                kind: "links",
+                links: card.lookAlikes.lines.map((text) => ({ text })),
+              } as const,
+            ]
+          : []),
+      ],
+    };
+  });
+}
