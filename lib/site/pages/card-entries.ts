@@ -18,10 +18,10 @@ export function printLink({ prints }: SiteInput, sheet: SheetView): Link[] {
   if (!print) return [];
   return [
     {
-      text: `PDF, ${sheet.format.name}`,
+      text: `PDF ${sheet.format.name.split(" ")[0]}`,
       to: `pdf/${keyOf(sheet)}.pdf`,
       note: `${Math.ceil(print.pdfBytes / 1024)} KB`,
-      label: `PDF, ${sheet.format.name}: ${cardTitle(sheet)}`,
+      label: `PDF ${sheet.format.name}: ${cardTitle(sheet)}`,
     },
   ];
 }
@@ -59,10 +59,11 @@ export function cardsBlocks(
   ];
 }
 
-/** The cards of some sheets as words for a cell of a table: each card's name, then its PDFs. */
+/** A table's cell for some sheets: the cards of the first one's kind, each by its name with its PDFs. */
 export function printCell(input: SiteInput, sheets: readonly SheetView[]): readonly Link[] {
-  return cardEntries(input, sheets).flatMap(({ title, page, prints }) => [
+  const same = sheets.filter(({ kind }) => kind === sheets[0]?.kind);
+  return cardEntries(input, same).flatMap(({ title, page, prints }) => [
     { text: title, to: page },
-    ...prints,
+    ...prints.map(({ note: _size, ...print }) => print),
   ]);
 }

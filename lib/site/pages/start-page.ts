@@ -82,31 +82,57 @@ export function startPage(input: SiteInput): Page {
     blocks: [
       { kind: "search" },
       { kind: "doors", doors },
-      { kind: "heading", text: "For one case", id: "representatives" },
       {
-        kind: "links",
-        links: [
-          ...caseLinks(input),
-          ...[...catalogue.procedures.keys()].map((id) => procedureLink(input, id)),
-        ],
-      },
-      { kind: "heading", text: "For teaching", id: "education" },
-      {
-        kind: "links",
-        links: [
-          { text: "All cards", to: "cards/index.html" },
-          ...packLinks(input),
-          ...[...catalogue.systems.keys()].map((id) => systemLink(input, id)),
-          { text: "Techniques", to: "techniques/index.html" },
-        ],
-      },
-      { kind: "heading", text: "For the hospital's library", id: "hospitals" },
-      {
-        kind: "links",
-        links: [
-          { text: "How to host this", to: "hosting/index.html" },
-          { text: "Everything in one zip", to: "trayleaf-site.zip" },
-          { text: "About and safety", to: "about/index.html" },
+        kind: "doors",
+        doors: [
+          {
+            title: "For one case",
+            text: "What to bring, and the order of work.",
+            groups: [
+              { name: "Cases", links: caseLinks(input) },
+              {
+                name: "Orders of work",
+                links: [...catalogue.procedures.keys()].map((id) => procedureLink(input, id)),
+              },
+            ],
+          },
+          {
+            title: "For teaching",
+            text: "Every card, to print and laminate.",
+            groups: [
+              {
+                name: "Cards",
+                links: [{ text: "All cards", to: "cards/index.html" }, ...packLinks(input)],
+              },
+              {
+                name: "Systems and techniques",
+                links: [
+                  ...[...catalogue.systems.keys()].map((id) => systemLink(input, id)),
+                  { text: "All techniques", to: "techniques/index.html" },
+                ],
+              },
+            ],
+          },
+          {
+            title: "For the hospital's library",
+            text: "To keep a copy of this site.",
+            groups: [
+              {
+                name: "Hosting",
+                links: [
+                  { text: "How to host this", to: "hosting/index.html" },
+                  { text: "Everything in one zip", to: "trayleaf-site.zip" },
+                ],
+              },
+              {
+                name: "Trust",
+                links: [
+                  { text: "About and safety", to: "about/index.html" },
+                  { text: "What the rules found", to: "findings/index.html" },
+                ],
+              },
+            ],
+          },
         ],
       },
     ],
