@@ -1,14 +1,31 @@
 import type { Slot } from "../../model/tray.ts";
-import type { Link, Page } from "../page.ts";
+import type { Block, Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 import { cardsBlocks } from "./card-entries.ts";
-import { instrumentLink, plateLink, screwLink, systemLink } from "./part-links.ts";
+import { instrumentLink, partLink, plateLink, screwLink, systemLink } from "./part-links.ts";
 import { sheetsFrom } from "./sheets-of.ts";
 
 function held(input: SiteInput, slot: Slot): Link {
   if (slot.holds === "instrument") return instrumentLink(input, slot.instrument);
   if (slot.holds === "rack") return screwLink(input, slot.screw);
   return { ...plateLink(input, slot.plate), note: `${slot.holes} holes` };
+}
+
+function alikeWithin(input: SiteInput, slots: readonly Slot[]): readonly Block[] {
+  const inside = new Set(slots.map((slot) => held(input, slot).to));
+  const alike = input.derived.lookAlikes
+    .map(({ a, b, tell }) => ({ one: partLink(input, a), other: partLink(input, b), tell }))
+    .filter(({ one, other }) => inside.has(one.to) && inside.has(other.to));
+  if (alike.length === 0) return [];
+  return [
+    { kind: "heading", text: "What looks alike in it", id: "alike" },
+    {
+      kind: "table",
+      caption: "Look-alikes of this tray, and what the first has",
+      head: ["this", "looks like", "and has"],
+      rows: alike.map(({ one, other, tell }) => [[one], [other], [{ text: tell }]]),
+    },
+  ];
 }
 
 /** A page for each tray: its card, and what lies in which slot. */
@@ -46,15 +63,7 @@ export function trayPages(input: SiteInput): readonly Page[] {
               [{ text: contents.get(slot.slot)?.quantity ?? "" }],
             ]),
         },
-        ...(card && card.lookAlikes.lines.length > 0
-          ? [
-              { kind: "heading", text: card.lookAlikes.title, id: "alike" } as const,
-              {
-                kind: "links",
-                links: card.lookAlikes.lines.map((text) => ({ text })),
-              } as const,
-            ]
-          : []),
+        ...alikeWithin(input, tray.slots),
       ],
     };
   });
