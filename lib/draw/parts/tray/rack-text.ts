@@ -1,9 +1,9 @@
 import type { TrayMapSlot } from "../../../model/figure.ts";
 import { textWidth } from "../../text-widths.ts";
-import { typeSizes } from "../../tokens.ts";
+import { type TypeSize, typeSizes } from "../../tokens.ts";
 import { type Run, stacked, type TextBlock } from "./slot-text.ts";
 
-const rowHeight = 4.5;
+const rowHeight = { called: 8, strong: 6.4, body: 5.2, small: 4.5 } as const;
 const between = 2.2;
 const gap = 1;
 
@@ -11,11 +11,12 @@ const pieces = (quantity: string): string => (quantity.startsWith("×") ? quanti
 
 type Rack = NonNullable<TrayMapSlot["rack"]>;
 
-/** A rack's lengths with their pieces, row by row in columns of one width, no wider than `width` mm. */
-export function rackText(rack: Rack, width: number): TextBlock {
+/** A rack's lengths with their pieces, row by row in columns of one width, no wider than `width` mm; the lengths set at `size`. */
+export function rackText(rack: Rack, width: number, size: TypeSize = "small"): TextBlock {
   return inColumns(
     rack.map(({ length, quantity }) => ({ length, quantity: pieces(quantity) })),
     width,
+    size,
   );
 }
 
@@ -43,16 +44,16 @@ function commonest(rack: Rack): string {
   return [...all].sort((a, b) => count(b) - count(a))[0] ?? "";
 }
 
-function inColumns(rack: Rack, width: number): TextBlock {
-  const size = typeSizes.small;
-  const first = Math.max(...rack.map((entry) => textWidth(entry.length, size, 700)));
-  const second = Math.max(...rack.map((entry) => textWidth(entry.quantity, size)));
+function inColumns(rack: Rack, width: number, size: TypeSize = "small"): TextBlock {
+  const high = rowHeight[size];
+  const first = Math.max(...rack.map((entry) => textWidth(entry.length, typeSizes[size], 700)));
+  const second = Math.max(...rack.map((entry) => textWidth(entry.quantity, typeSizes.small)));
   const column = first + (second > 0 ? gap + second : 0) + between;
   const columns = Math.max(1, Math.floor((width + between) / column));
   const runs = rack.flatMap((entry, index): Run[] => {
     const x = (index % columns) * column;
-    const y = (Math.floor(index / columns) + 0.76) * rowHeight;
-    const length: Run = { x, y, text: entry.length, size: "small", weight: 700 };
+    const y = (Math.floor(index / columns) + 0.76) * high;
+    const length: Run = { x, y, text: entry.length, size, weight: 700 };
     return entry.quantity === ""
       ? [length]
       : [length, { x: x + first + gap, y, text: entry.quantity, size: "small", weight: 400 }];
@@ -61,6 +62,6 @@ function inColumns(rack: Rack, width: number): TextBlock {
   return {
     runs,
     width: used * column - between,
-    height: Math.ceil(rack.length / columns) * rowHeight,
+    height: Math.ceil(rack.length / columns) * high,
   };
 }

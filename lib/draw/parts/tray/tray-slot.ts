@@ -39,28 +39,40 @@ export function drawSlot(
   );
 }
 
-/** A rack's lengths matter more than its screw's picture: that is drawn only beside the full words. */
+/** A rack's lengths matter more than its screw's picture: they are set large where there is room, and the picture is drawn only beside the full words. */
 function layOut(
   slot: TrayMapSlot,
   room: { readonly width: number; readonly height: number },
   picture: SlotPicture | undefined,
 ): SlotLayout {
   const groups = wordings(slot);
-  if (slot.rack === undefined) return layOutSlot(room, groups, picture);
+  const { rack } = slot;
+  if (rack === undefined) return layOutSlot(room, groups, picture);
+  const large = (["strong", "body"] as const).map(
+    (size) => (width: number) => stacked([setRow(named(slot), width), rackText(rack, width, size)]),
+  );
+  const legible = layOutSlot(room, [large], undefined);
+  if (legible.overflows !== true) return legible;
   const roomy = layOutSlot(room, [groups[0]?.slice(0, 2) ?? []], picture);
   return roomy.picture === undefined ? layOutSlot(room, groups, undefined) : roomy;
 }
 
 type Wording = (width: number) => TextBlock;
 
-/** From the fullest words to the fewest: first with the kind in words, then the marks alone; look-alikes always say so. */
-function wordings(slot: TrayMapSlot): readonly (readonly Wording[])[] {
-  const head: readonly RowPart[] = [
+/** A slot's name, mark, pieces and kind in words. */
+function named(slot: TrayMapSlot): readonly RowPart[] {
+  return [
     { text: slot.slot, size: "small", weight: 600, colour: "accent" },
     { text: slot.mark, size: "strong", weight: 700 },
     { text: slot.quantity, size: "body", weight: 600 },
+    { text: slot.words, size: "small", weight: 400 },
   ];
-  const words: RowPart = { text: slot.words, size: "small", weight: 400 };
+}
+
+/** From the fullest words to the fewest: first with the kind in words, then the marks alone; look-alikes always say so. */
+function wordings(slot: TrayMapSlot): readonly (readonly Wording[])[] {
+  const all = named(slot);
+  const head = all.slice(0, -1);
   const told = alikeWords(
     slot.looksLike === undefined ? undefined : `looks alike: ${slot.looksLike}`,
   );
@@ -83,10 +95,11 @@ function wordings(slot: TrayMapSlot): readonly (readonly Wording[])[] {
   ];
   return [
     [
-      (width) => stacked([setRow([...head, words, ...told], width), ...full(width)]),
+      (width) => stacked([setRow([...all, ...told], width), ...full(width)]),
       (width) => stacked([...lines(head, told, width), ...full(width)]),
-      (width) => stacked([setRow([...head, words, ...flagged], width), ...full(width)]),
-      (width) => stacked([setRow([...head, ...each, words, ...flagged], width), ...short(width)]),
+      (width) => stacked([setRow([...all, ...flagged], width), ...full(width)]),
+      (width) =>
+        stacked([setRow([...head, ...each, ...all.slice(-1), ...flagged], width), ...short(width)]),
       (width) => stacked([...lines([...head, ...each], flagged, width), ...short(width)]),
     ],
     [(width) => stacked([setRow([...head, ...each, ...flagged], width), ...short(width)])],
