@@ -39,8 +39,9 @@ function label(pen: Pen, place: PlacedLabel, words: string, order: number): void
   if (order === 0) return;
   const [x, y] = [box.x0 + pad + badge / 2, baseline - (size * 0.668) / 2];
   pen.circle([x, y], badge / 2, { fill: "ink", stroke: "none" });
-  pen.words([x, y + 1.25], String(order), {
-    size: 3.7,
+  const figures = order > 9 ? 3.1 : 3.7;
+  pen.words([x, y + (figures * 0.668) / 2], String(order), {
+    size: figures,
     weight: 700,
     anchor: "middle",
     colour: "metal",
