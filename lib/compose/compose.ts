@@ -8,11 +8,18 @@ import { procedureSheets } from "./procedure-sheet.ts";
 import { techniqueSheets } from "./technique-sheet.ts";
 import { traySheets } from "./tray-sheet.ts";
 
+/** The sheet with its square code: what a list of the copies that hang needs to tell a stale one. */
+function coded({ pictures }: Composing, sheet: SheetView): SheetView {
+  const { card, issue, fingerprint } = sheet.identity;
+  const text = [card, issue.replace(/^issue /, ""), fingerprint].join(" ").toUpperCase();
+  return { ...sheet, cardCode: pictures.cardCode(`${sheet.id}-code`, text) };
+}
+
 /** The view model of every sheet in every format it is made in, already worded, in a stable order. */
 export function compose(composing: Composing): SheetView[] {
   const { catalogue, derived } = composing;
   const systems = [...catalogue.systems.keys()];
-  return [
+  const sheets: SheetView[] = [
     ...systems.flatMap((system) => pairingSheets(composing, system)),
     ...systems.flatMap((system) => lengthSheets(composing, system)),
     ...derived.plates.flatMap((plate) => plateMapSheets(composing, plate)),
@@ -23,4 +30,5 @@ export function compose(composing: Composing): SheetView[] {
     ...[...catalogue.trays.keys()].flatMap((tray) => traySheets(composing, tray)),
     ...[...catalogue.cases.keys()].flatMap((one) => caseSheets(composing, one)),
   ];
+  return sheets.map((sheet) => coded(composing, sheet));
 }

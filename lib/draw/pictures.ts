@@ -1,4 +1,5 @@
 import type { Pictures } from "../model/figure.ts";
+import { cardCode } from "./figures/card-code.ts";
 import { hole } from "./figures/hole.ts";
 import { plateMap } from "./figures/plate-map.ts";
 import { plateOutline } from "./figures/plate-outline.ts";
@@ -22,4 +23,5 @@ export const pictures: Pictures = {
   step,
   trayMap,
   scaleBar,
+  cardCode,
 };

@@ -134,4 +134,6 @@ export type Pictures = {
   ): Figure;
   /** A bar that measures exactly 50 mm. */
   scaleBar(id: string): Figure;
+  /** A square code to be read by a telephone or a scanner. */
+  cardCode(id: string, text: string): Figure;
 };

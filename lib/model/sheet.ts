@@ -54,6 +54,8 @@ export type SheetFrame = {
   readonly sections?: readonly { readonly figure: Figure; readonly words: string }[];
   /** Present where anything is at true size: a 50 mm bar. */
   readonly scaleBar?: Figure;
+  /** Card, issue and fingerprint as a square code, put in when the sheet is whole. */
+  readonly cardCode?: Figure;
   /** The definition a finding about this sheet points at. */
   readonly origin: string;
 };

@@ -529,6 +529,7 @@ const pictures: Pictures = {
   step: (id, verb) => figure(`${id}-${verb}`),
   trayMap: (id, _tray, _slots, _interfaces, size) => figure(id, size.width, size.height),
   scaleBar: (id) => figure(id, 50, 4),
+  cardCode: (id) => figure(id, 10, 10),
 };
 
 /** A small invented library with two screws, a plate of two combined openings, a tray and a case, already derived. */

@@ -51,6 +51,7 @@ function frame(id: string, format: SheetFrame["format"]): SheetFrame {
     cautions: [caution],
     sections: [{ figure: rectangle(`${id}-cut`, 40, 6), words: "Screw seated in its hole." }],
     scaleBar: rectangle(`${id}-bar`, 50, 4),
+    cardCode: rectangle(`${id}-code`, 10, 10),
     origin: "content/systems/minnow/system.yaml",
   };
 }
