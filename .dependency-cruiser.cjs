@@ -1,6 +1,6 @@
 const stages =
-  "read|validate|resolve|derive|check|draw|compose|site|print|publish|report|control|begin";
-const entries = "^lib/(index|build|cli|serve|bare-pages|planner|print-library)\\.ts$";
+  "read|validate|resolve|derive|check|draw|compose|site|print|publish|report|control|begin|mutate";
+const entries = "^lib/(index|build|cli|serve|bare-pages|planner|print-library|mutate)\\.ts$";
 
 /** @param {string} name @param {string} comment @param {object} from @param {object} to */
 const forbid = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });
@@ -74,7 +74,7 @@ module.exports = {
     forbid(
       "no-node-in-browser-code",
       "These stages also run in a browser.",
-      { path: "^lib/(model|validate|resolve|derive|check|draw/layout)/" },
+      { path: "^lib/(model|validate|resolve|derive|check|mutate|draw/layout)/" },
       { dependencyTypes: ["core"] },
     ),
     forbid(

@@ -1,0 +1,31 @@
+import type { Figure, Pictures } from "../model/figure.ts";
+import type { LaidPlate } from "../model/laid-plate.ts";
+
+const picture = (id: string, svg = ""): Figure => ({
+  id,
+  svg,
+  title: "",
+  description: "",
+  width: 100,
+  height: 40,
+});
+
+/** A plate map that holds its marks and no lines: what it names is what a drawn map names. */
+function plateMap(id: string, plate: LaidPlate): Figure {
+  const labels = plate.holes.map(({ label }) => `<g data-hole="${label}" data-label="${label}"/>`);
+  const words = ["side", "proximal", "face"].map((word) => `<g data-word="${word}"/>`);
+  return picture(id, `<svg data-plate="${plate.id}">${[...words, ...labels].join("")}</svg>`);
+}
+
+/** Pictures that are named and never drawn, so that sheets are composed in milliseconds. */
+export const namedPictures: Pictures = {
+  hole: (id) => picture(id),
+  workingEnd: (id) => picture(id),
+  wholeInstrument: (id) => picture(id),
+  screw: (id) => picture(id),
+  plateMap: (id, plate) => plateMap(id, plate),
+  plateOutline: (id) => picture(id),
+  step: (id) => picture(id),
+  trayMap: (id) => picture(id),
+  scaleBar: (id) => picture(id),
+};
