@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { check } from "./check/check.ts";
 import { rules as allRules } from "./check/rules.ts";
-import { compose } from "./compose/compose.ts";
+import { sheetViews } from "./compose/compose.ts";
 import { derive } from "./derive/derive.ts";
 import type { Derived } from "./model/chain.ts";
 import { type Definitions, definitions as kinds } from "./model/definition.ts";
@@ -13,7 +13,7 @@ import { Stop } from "./model/stop.ts";
 import { type Fields, mutants } from "./mutate/mutants.ts";
 import { namedPictures } from "./mutate/named-pictures.ts";
 import { replaced } from "./mutate/replaced.ts";
-import { shownFacts, showsOtherFacts } from "./mutate/shown-facts.ts";
+import { showsOtherFacts } from "./mutate/shown-facts.ts";
 import { readLibrary } from "./read/read-library.ts";
 import { references, targets } from "./resolve/references.ts";
 import { resolve } from "./resolve/resolve.ts";
@@ -121,12 +121,13 @@ export function openBench(root: string, today: string, rules: readonly Rule[] = 
     throw new Stop(1, "The library has stops.", "Run trayleaf check.");
   const whole = (facts: typeof catalogue) => {
     const derived = derive(facts);
-    const sheets = compose({ catalogue: facts, derived, pictures: namedPictures, today });
+    const views = sheetViews({ catalogue: facts, derived, pictures: namedPictures, today });
+    const sheets = views.filter(({ format, formats }) => format.id === formats[0]);
     return { derived, sheets };
   };
   const before = whole(catalogue);
   const known = new Set(check({ catalogue, today, ...before }, rules).map(findingKey));
-  const shown = shownFacts(before.sheets);
+  const shown = new Map(before.sheets.map((sheet) => [sheet.id, sheet]));
   const byFile = new Map(read.sources.map((source) => [source.file, source]));
 
   const judge = (mutant: Mutant): Outcome => {
@@ -151,7 +152,7 @@ export function openBench(root: string, today: string, rules: readonly Rule[] = 
     return {
       mutant,
       refused: false,
-      harmful: showsOtherFacts(shown, shownFacts(after.sheets)),
+      harmful: showsOtherFacts(shown, after.sheets),
       rules: [...new Set(fresh.map(({ rule }) => rule))],
     };
   };

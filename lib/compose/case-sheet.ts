@@ -5,7 +5,6 @@ import { wholeMm } from "../model/measure.ts";
 import type { CaseView, WarningBox, WarningLine } from "../model/sheet.ts";
 import type { Case } from "../model/site.ts";
 import type { Composing } from "./composing.ts";
-import { fingerprinted } from "./fingerprint.ts";
 import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
@@ -113,7 +112,7 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
   };
   return frames(composing, about).map((frame) => {
     const size = { width: frame.format.width - 2 * edge - 103, height: 42 };
-    return fingerprinted<CaseView>({
+    return {
       ...frame,
       kind: "case",
       code: facts.code,
@@ -130,6 +129,6 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
       rows,
       pull,
       missing: missingBox(pull, checked),
-    });
+    } satisfies CaseView;
   });
 }

@@ -1,6 +1,7 @@
 import type { SheetView } from "../model/sheet.ts";
 import { caseSheets } from "./case-sheet.ts";
 import type { Composing } from "./composing.ts";
+import { fingerprinted } from "./fingerprint.ts";
 import { lengthSheets } from "./length-sheet.ts";
 import { pairingSheets } from "./pairing-sheet.ts";
 import { plateMapSheets } from "./plate-map-sheet.ts";
@@ -15,11 +16,11 @@ function coded({ pictures }: Composing, sheet: SheetView): SheetView {
   return { ...sheet, cardCode: pictures.cardCode(`${sheet.id}-code`, text) };
 }
 
-/** The view model of every sheet in every format it is made in, already worded, in a stable order. */
-export function compose(composing: Composing): SheetView[] {
+/** The view model of every sheet in every format it is made in, already worded, in a stable order; without its fingerprint. */
+export function sheetViews(composing: Composing): SheetView[] {
   const { catalogue, derived } = composing;
   const systems = [...catalogue.systems.keys()];
-  const sheets: SheetView[] = [
+  return [
     ...systems.flatMap((system) => pairingSheets(composing, system)),
     ...systems.flatMap((system) => lengthSheets(composing, system)),
     ...derived.plates.flatMap((plate) => plateMapSheets(composing, plate)),
@@ -30,5 +31,9 @@ export function compose(composing: Composing): SheetView[] {
     ...[...catalogue.trays.keys()].flatMap((tray) => traySheets(composing, tray)),
     ...[...catalogue.cases.keys()].flatMap((one) => caseSheets(composing, one)),
   ];
-  return sheets.map((sheet) => coded(composing, sheet));
+}
+
+/** Every sheet with the fingerprint of what it shows and its square code. */
+export function compose(composing: Composing): SheetView[] {
+  return sheetViews(composing).map((sheet) => coded(composing, fingerprinted(sheet)));
 }

@@ -2,7 +2,6 @@ import { known } from "../model/catalogue.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { LengthView } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
-import { fingerprinted } from "./fingerprint.ts";
 import { portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { lengthEntries } from "./length-entries.ts";
@@ -53,7 +52,7 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
     trueSize: false,
     ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),
   };
-  return frames(composing, facts).map((frame) =>
-    fingerprinted<LengthView>({ ...frame, kind: "lengths", columns, deadNote }),
+  return frames(composing, facts).map(
+    (frame) => ({ ...frame, kind: "lengths", columns, deadNote }) satisfies LengthView,
   );
 }

@@ -3,7 +3,6 @@ import type { Chain } from "../model/chain.ts";
 import type { PairingView, SheetFrame } from "../model/sheet.ts";
 import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
-import { fingerprinted } from "./fingerprint.ts";
 import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { holeSymbols } from "./hole-symbols.ts";
@@ -173,14 +172,14 @@ function sheets(composing: Composing, system: string, part: Part): readonly Pair
   return frames(composing, facts).map((frame) => {
     const left = heightLeft(frame, rows, part.chains.every(isLag));
     const { taken, ...cut } = cuts(composing, frame, part.chains, left);
-    return fingerprinted<PairingView>({
+    return {
       ...frame,
       ...cut,
       kind: "pairing",
       columns: ["called out", "hole", ...part.columns.map(({ title }) => title)],
       rows,
       ...boxes(composing, part.chains, frame, left - taken),
-    });
+    } satisfies PairingView;
   });
 }
 

@@ -3,7 +3,6 @@ import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
 import type { PlateMapView } from "../model/sheet.ts";
 import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
-import { fingerprinted } from "./fingerprint.ts";
 import { edge, small } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
@@ -150,7 +149,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       width,
       height: mapHeight(bands, boxLines, table.length, frame.format),
     });
-    return fingerprinted<PlateMapView>({
+    return {
       ...frame,
       kind: "plate-map",
       sideWords: sideWords(plate.side),
@@ -165,6 +164,6 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
         size: typeFloors("plate-map").body,
       }),
       table,
-    });
+    } satisfies PlateMapView;
   });
 }

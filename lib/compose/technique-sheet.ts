@@ -2,7 +2,6 @@ import { known } from "../model/catalogue.ts";
 import type { StepView } from "../model/sheet.ts";
 import { type ChainGroup, chainGroups } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
-import { fingerprinted } from "./fingerprint.ts";
 import { portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
@@ -59,8 +58,9 @@ function sheets(
       ...new Set([...known(catalogue.systems, system).documents, recipe.source.document]),
     ],
   };
-  return frames(composing, facts).map((frame) =>
-    fingerprinted<StepView>({ ...frame, kind: "steps", subject: capital(recipe.name), steps }),
+  return frames(composing, facts).map(
+    (frame) =>
+      ({ ...frame, kind: "steps", subject: capital(recipe.name), steps }) satisfies StepView,
   );
 }
 

@@ -4,7 +4,6 @@ import { wholeMm } from "../model/measure.ts";
 import type { TrayView } from "../model/sheet.ts";
 import type { Slot } from "../model/tray.ts";
 import type { Composing } from "./composing.ts";
-import { fingerprinted } from "./fingerprint.ts";
 import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { lookAlikeLines, pairsWithin } from "./look-alikes.ts";
@@ -89,7 +88,7 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
       width: (frame.format.width - 2 * edge - 14) / 2,
       size: typeFloors("tray").body,
     };
-    return fingerprinted<TrayView>({
+    return {
       ...frame,
       kind: "tray",
       identity: { ...frame.identity, trayRevision: `tray revision ${facts.revision}` },
@@ -110,6 +109,6 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
         ),
         room,
       ),
-    });
+    } satisfies TrayView;
   });
 }
