@@ -4,6 +4,7 @@ import { type DefinitionKind, definitions } from "./model/definition.ts";
 import { refuses } from "./model/finding.ts";
 import { Stop } from "./model/stop.ts";
 import type { ToldRule } from "./model/told-rule.ts";
+import type { MutateOptions } from "./mutate.ts";
 import { suggestion } from "./validate/nearest-name.ts";
 
 type Shared = {
@@ -185,6 +186,15 @@ function program(ends: (code: number) => void): Command {
       );
     },
   );
+  command("mutate", "change one fact at a time and count what the rules catch")
+    .option("--sample <n>", "judge every n-th mutant of a kind only", Number, 1)
+    .option("--survivors", "name each harmful mutant that nothing caught", false)
+    .option("--keep <file>", "keep the counts of a whole run")
+    .addOption(new Option("--share <n>").hideHelp())
+    .action(async (given: Shared & MutateOptions) => {
+      const { mutate } = await import("./mutate.ts");
+      ends(await mutate({ ...given, today: givenDay(given.today) }));
+    });
   command("explain", "explain one rule, or list them all")
     .argument("[rule]", "the id printed in brackets behind a finding")
     .action(async (id?: string) => ends(await explainCommand(id)));

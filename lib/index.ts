@@ -1,6 +1,7 @@
 import { check } from "./check/check.ts";
 import { compose } from "./compose/compose.ts";
 import { derive } from "./derive/derive.ts";
+import { newestCardDay } from "./derive/newest-card-day.ts";
 import { pictures } from "./draw/pictures.ts";
 import type { Catalogue } from "./model/catalogue.ts";
 import type { Derived } from "./model/chain.ts";
@@ -41,12 +42,6 @@ export function loadLibrary(root: string): Library {
     incomplete: resolved.incomplete,
     findings: [...read.findings, ...valid.findings, ...resolved.findings],
   };
-}
-
-/** The newest card date of a library: the day that is printed and judged by when none is given. */
-function newestCardDay({ systems }: Catalogue): string {
-  const days = [...systems.values()].map(({ cards }) => cards.date).sort();
-  return days.at(-1) ?? "1970-01-01";
 }
 
 /** A library with all that reading and the rules say of it; sheets are composed when nothing stops them. */

@@ -1,164 +1,118 @@
-import { z } from "zod";
-import { check } from "./check/check.ts";
-import { rules as allRules } from "./check/rules.ts";
-import { sheetViews } from "./compose/compose.ts";
-import { derive } from "./derive/derive.ts";
-import type { Derived } from "./model/chain.ts";
-import { type Definitions, definitions as kinds } from "./model/definition.ts";
-import type { Finding } from "./model/finding.ts";
-import type { Mutant, Outcome } from "./model/mutation.ts";
-import type { Rule } from "./model/rule.ts";
-import type { SourceFile } from "./model/source-file.ts";
+import { fork } from "node:child_process";
+import { createHash } from "node:crypto";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { type Bench, openBench } from "./bench.ts";
+import type { MutationRun, Outcome } from "./model/mutation.ts";
 import { Stop } from "./model/stop.ts";
-import { type Fields, mutants } from "./mutate/mutants.ts";
-import { namedPictures } from "./mutate/named-pictures.ts";
-import { replaced } from "./mutate/replaced.ts";
-import { showsOtherFacts } from "./mutate/shown-facts.ts";
+import { survives, tally } from "./mutate/tally.ts";
 import { readLibrary } from "./read/read-library.ts";
-import { references, targets } from "./resolve/references.ts";
-import { resolve } from "./resolve/resolve.ts";
-import { schemaAt } from "./validate/schema-at.ts";
-import { validate } from "./validate/validate.ts";
+import { mutationText, survivorLines } from "./report/mutation-text.ts";
 
-type Path = readonly (string | number)[];
-/** A library read once, with all its mutants and what judges one of them in milliseconds. */
-export type Bench = {
-  readonly mutants: readonly Mutant[];
-  readonly judge: (mutant: Mutant) => Outcome;
+/** What the command line asks of a run: every `sample`-th mutant of a kind, survivors named, the run kept in a file, or the share of a helper. */
+export type MutateOptions = {
+  readonly library: string;
+  readonly today?: string;
+  readonly sample: number;
+  readonly survivors: boolean;
+  readonly keep?: string;
+  readonly share?: string;
 };
 
-const units = new Set(["mm", "N·m", "°"] as const);
+type Told = readonly [index: number, outcome: Omit<Outcome, "mutant">];
 
-/** Every place that names a hole or a length of a plate, which only the laid plate can list. */
-function holesNamed({ kind, data }: SourceFile, { plates }: Derived): Fields["references"] {
-  const of = (plate: unknown) => plates.filter((laid) => laid.plate === plate);
-  const sizes = (plate: unknown, id: unknown, path: Path) => ({
-    path,
-    id: Number(id),
-    candidates: of(plate).map(({ holesInRow }) => holesInRow),
-  });
-  const facts = data as Record<string, unknown>;
-  if (kind === "case") {
-    const laid = of(facts["plate"]).find(({ holesInRow }) => holesInRow === facts["holes"]);
-    const labels = laid?.holes.map(({ label }) => label) ?? [];
-    const plan = facts["plan"] as readonly { hole: string }[];
-    return [
-      sizes(facts["plate"], facts["holes"], ["holes"]),
-      ...plan.map(({ hole }, index) => ({
-        path: ["plan", index, "hole"],
-        id: hole,
-        candidates: labels,
-      })),
-    ];
-  }
-  if (kind !== "tray") return [];
-  const slots = facts["slots"] as readonly Record<string, unknown>[];
-  return slots.flatMap(({ plate, holes }, index) =>
-    plate === undefined ? [] : [sizes(plate, holes, ["slots", index, "holes"])],
+const lib = fileURLToPath(new URL("./", import.meta.url));
+const judging = ["model", "read", "validate", "resolve", "derive", "check", "compose", "mutate"];
+const helpers = 2;
+
+/** The first 8 hex digits of a SHA-256 over what a library states and over the code that judges it. */
+export function mutationFingerprints(library: string): Pick<MutationRun, "library" | "rules"> {
+  const digest = (texts: readonly string[]): string =>
+    createHash("sha256").update(texts.join("\n")).digest("hex").slice(0, 8);
+  const { sources } = readLibrary(library);
+  const files = judging.flatMap((stage) =>
+    readdirSync(join(lib, stage), { recursive: true, encoding: "utf8" })
+      .filter((name) => name.endsWith(".ts"))
+      .sort()
+      .map((name) => readFileSync(join(lib, stage, name), "utf8")),
   );
-}
-
-function fieldsOf(source: SourceFile, definitions: Definitions, derived: Derived): Fields {
-  const { kind, id, data } = source;
-  const { schema } = kinds[kind];
-  const facts = definitions[kind].get(id);
-  const named = facts ? references(kind, facts as never) : [];
   return {
-    unit: (path) => {
-      const field = schemaAt(schema, path, data);
-      const unit = field && z.globalRegistry.get(field)?.unit;
-      return [...units].find((known) => known === unit) ?? "count";
-    },
-    choices: (path) => {
-      const field = schemaAt(schema, path, data);
-      return field instanceof z.ZodEnum ? field.options.map(String) : [];
-    },
-    isOptional: (path) => {
-      const holder = schemaAt(schema, path.slice(0, -1), data);
-      if (holder instanceof z.ZodRecord) return true;
-      const field = holder instanceof z.ZodObject ? holder.shape[String(path.at(-1))] : undefined;
-      return field instanceof z.ZodType && field.safeParse(undefined).success;
-    },
-    references: [
-      ...named.map(({ path, target, id: name }) => ({
-        path,
-        id: name,
-        candidates: targets(definitions, target),
-      })),
-      ...holesNamed(source, derived),
-    ],
+    library: digest(sources.map(({ file, data }) => `${file} ${JSON.stringify(data)}`)),
+    rules: digest(files),
   };
 }
 
-/** The definitions with one file replaced, or taken away, and what the schema says of it. */
-function withSource(
-  base: Definitions,
-  { kind, id }: SourceFile,
-  changed: SourceFile | undefined,
-): { readonly definitions: Definitions; readonly findings: readonly Finding[] } {
-  const own = new Map<string, unknown>(base[kind]);
-  if (changed === undefined) {
-    own.delete(id);
-    return { definitions: { ...base, [kind]: own }, findings: [] };
+/** The indices of every `sample`-th mutant of each kind, the first of each among them. */
+export function sampled({ mutants }: Bench, sample: number): readonly number[] {
+  const met = new Map<string, number>();
+  return mutants.flatMap(({ kind }, index) => {
+    const before = met.get(kind) ?? 0;
+    met.set(kind, before + 1);
+    return before % sample === 0 ? [index] : [];
+  });
+}
+
+function judgeShare(bench: Bench, indices: readonly number[], share: number): readonly Told[] {
+  return indices
+    .filter((_, place) => place % helpers === share)
+    .flatMap((index): readonly Told[] => {
+      const mutant = bench.mutants[index];
+      if (!mutant) return [];
+      const { mutant: _, ...outcome } = bench.judge(mutant);
+      return [[index, outcome]];
+    });
+}
+
+/** The share of the mutants that a process of its own judges; it runs this command again and sends what it found. */
+function helped({ library, today, sample }: MutateOptions): Promise<readonly Told[]> {
+  const day = today === undefined ? [] : ["--today", today];
+  const words = ["mutate", "--library", library, ...day, "--sample", String(sample)];
+  return new Promise((done, failed) => {
+    let told: readonly Told[] | undefined;
+    const child = fork(join(lib, "cli.ts"), [...words, "--share", "1"]);
+    child.on("message", (message) => {
+      told = message as readonly Told[];
+    });
+    child.on("close", () =>
+      told ? done(told) : failed(new Stop(5, "A helper ended before its work.", "Run again.")),
+    );
+  });
+}
+
+/** Judges the mutants of a library on two processes, prints the table and a last line of JSON; the exit code is 0 whatever survives. */
+export async function mutate(options: MutateOptions): Promise<number> {
+  const { library, today, sample, keep } = options;
+  if (!Number.isInteger(sample) || sample < 1)
+    throw new Stop(
+      2,
+      "Expected --sample as a whole number from 1.",
+      "--sample 50 takes every 50th.",
+    );
+  if (keep !== undefined && sample > 1)
+    throw new Stop(2, "A sample is not kept.", "Leave out --sample or --keep.");
+  if (options.share !== undefined) {
+    const bench = openBench(library, today);
+    const told = judgeShare(bench, sampled(bench, sample), Number(options.share));
+    await new Promise((sent) => process.send?.(told, sent));
+    process.disconnect?.();
+    return 0;
   }
-  const { definitions, findings } = validate([changed]);
-  const facts = definitions[kind].get(id);
-  if (facts) own.set(id, facts);
-  return { definitions: { ...base, [kind]: own }, findings };
-}
-
-const findingKey = ({ rule, place, message }: Finding): string =>
-  JSON.stringify([rule, place.file, place.path, message]);
-const told = (findings: readonly Finding[]): readonly Finding[] =>
-  findings.filter(({ severity }) => severity !== "note");
-
-/** Reads a library and makes its mutants. Stops when the library itself does not hold together. */
-export function openBench(root: string, today: string, rules: readonly Rule[] = allRules): Bench {
-  const read = readLibrary(root);
-  const valid = validate(read.sources);
-  const { catalogue, findings } = resolve(valid.definitions);
-  if (!catalogue || read.findings.length + valid.findings.length + findings.length > 0)
-    throw new Stop(1, "The library has stops.", "Run trayleaf check.");
-  const whole = (facts: typeof catalogue) => {
-    const derived = derive(facts);
-    const views = sheetViews({ catalogue: facts, derived, pictures: namedPictures, today });
-    const sheets = views.filter(({ format, formats }) => format.id === formats[0]);
-    return { derived, sheets };
-  };
-  const before = whole(catalogue);
-  const known = new Set(check({ catalogue, today, ...before }, rules).map(findingKey));
-  const shown = new Map(before.sheets.map((sheet) => [sheet.id, sheet]));
-  const byFile = new Map(read.sources.map((source) => [source.file, source]));
-
-  const judge = (mutant: Mutant): Outcome => {
-    const source = byFile.get(mutant.file);
-    if (!source) throw new Error(`No file ${mutant.file} to change`);
-    const isGone = mutant.path.length === 0 && mutant.value === undefined;
-    const data = isGone ? undefined : replaced(source.data, mutant.path, mutant.value);
-    const made = withSource(valid.definitions, source, isGone ? undefined : { ...source, data });
-    const refusals = made.findings.length > 0 ? made : resolve(made.definitions);
-    if (refusals.findings.length > 0)
-      return {
-        mutant,
-        refused: true,
-        harmful: false,
-        rules: [...new Set(refusals.findings.map(({ rule }) => rule))],
-      };
-    const facts = "catalogue" in refusals ? refusals.catalogue : undefined;
-    if (!facts) throw new Error(`Nothing is left of the library after ${mutant.says}`);
-    const after = whole(facts);
-    const found = told(check({ catalogue: facts, today, ...after }, rules));
-    const fresh = found.filter((finding) => !known.has(findingKey(finding)));
-    return {
-      mutant,
-      refused: false,
-      harmful: showsOtherFacts(shown, after.sheets),
-      rules: [...new Set(fresh.map(({ rule }) => rule))],
-    };
-  };
-
-  const all = read.sources.flatMap((source) =>
-    mutants(source, fieldsOf(source, valid.definitions, before.derived)),
-  );
-  return { mutants: all, judge };
+  const others = helped(options);
+  const bench = openBench(library, today);
+  const own = judgeShare(bench, sampled(bench, sample), 0);
+  const outcomes = [...own, ...(await others)]
+    .sort(([a], [b]) => a - b)
+    .flatMap(([index, outcome]): readonly Outcome[] => {
+      const mutant = bench.mutants[index];
+      return mutant ? [{ mutant, ...outcome }] : [];
+    });
+  const run = tally(outcomes, mutationFingerprints(library));
+  const named = options.survivors ? survivorLines(outcomes.filter(survives)) : [];
+  process.stdout.write(`${[...named, mutationText(run)].join("\n")}`);
+  if (keep !== undefined) {
+    mkdirSync(dirname(keep), { recursive: true });
+    writeFileSync(keep, `${JSON.stringify(run, undefined, 2)}\n`);
+  }
+  return 0;
 }

@@ -1,3 +1,6 @@
+import { z } from "zod";
+import type { DefinitionKind } from "./definition.ts";
+
 /** Every kind of change that is made to a library, in the order of the table. */
 export const mutantKinds = {
   "ten-times": { title: "number × 10", group: "unit slip" },
@@ -25,6 +28,7 @@ export type MutantKind = keyof typeof mutantKinds;
 /** One change of one file of a library: the value put at a path. Without a value the key is taken away, or at the empty path the file. */
 export type Mutant = {
   readonly kind: MutantKind;
+  readonly definition: DefinitionKind;
   readonly file: string;
   readonly path: readonly (string | number)[];
   readonly value?: unknown;
@@ -42,3 +46,26 @@ export type Outcome = {
   /** Rules that found something new which stops or must be signed, in order. */
   readonly rules: readonly string[];
 };
+
+const count = z.number().int().min(0);
+/** Counts of mutants: `caught` by rules; `harmful` are those that passed the schemas and could be known, of which rules caught `harmfulCaught`. */
+const counts = {
+  mutants: count,
+  refused: count,
+  caught: count,
+  harmful: count,
+  harmfulCaught: count,
+  unknowable: count,
+};
+
+/** One whole run over a library, as it is kept: counts by kind, and what its two fingerprints were. */
+export const MutationRun = z.strictObject({
+  library: z.string(),
+  rules: z.string(),
+  rows: z.array(
+    z.strictObject({ kind: z.enum(Object.keys(mutantKinds) as MutantKind[]), ...counts }),
+  ),
+  unknowable: z.array(z.strictObject({ what: z.string(), why: z.string(), mutants: count })),
+});
+export type MutationRun = z.output<typeof MutationRun>;
+export type MutationRow = MutationRun["rows"][number];

@@ -1,5 +1,5 @@
 import type { Mutant } from "../model/mutation.ts";
-import type { Leaf } from "./leaves.ts";
+import type { Leaf, Origin } from "./leaves.ts";
 
 /** Words that stand for a side, an end, a use or a datum, each with what it is taken for. */
 const flips: readonly (readonly string[])[] = [
@@ -16,12 +16,18 @@ const flips: readonly (readonly string[])[] = [
 
 /** A word of a few flipped to each of the others that its field takes. */
 export function flipMutants(
-  file: string,
+  from: Origin,
   { path, value }: Leaf,
   choices: readonly string[],
 ): readonly Mutant[] {
   const words = flips.filter((known) => known.includes(String(value))).flat();
   return words
     .filter((word) => word !== value && choices.includes(word))
-    .map((word) => ({ kind: "flip", file, path, value: word, says: `${value} becomes ${word}` }));
+    .map((word) => ({
+      ...from,
+      kind: "flip",
+      path,
+      value: word,
+      says: `${value} becomes ${word}`,
+    }));
 }

@@ -1,4 +1,8 @@
+import type { Mutant } from "../model/mutation.ts";
+
 type Path = readonly (string | number)[];
+/** The file that a mutant changes. */
+export type Origin = Pick<Mutant, "definition" | "file">;
 /** A value of plain data with the keys that lead to it. */
 export type Leaf = { readonly path: Path; readonly value: unknown };
 

@@ -25,32 +25,37 @@ export type Fields = {
 const isCitation = (path: Path): boolean => path.includes("source");
 
 /** Every mutant of one file, one change each, in the order in which the file is written. */
-export function mutants({ file, data }: SourceFile, fields: Fields): readonly Mutant[] {
+export function mutants({ file, kind, data }: SourceFile, fields: Fields): readonly Mutant[] {
+  const from = { definition: kind, file };
   const own = leaves(data).flatMap((leaf): readonly Mutant[] => {
     const { path, value } = leaf;
     const isKey = typeof path.at(-1) === "string";
     const removed: readonly Mutant[] =
       isKey && !isCitation(path) && fields.isOptional(path)
-        ? [{ kind: "fact-removed", file, path, says: `without ${path.at(-1)}` }]
+        ? [{ ...from, kind: "fact-removed", path, says: `without ${path.at(-1)}` }]
         : [];
     if (typeof value === "number")
-      return [...numberMutants(file, leaf, fields.unit(path)), ...removed];
+      return [...numberMutants(from, leaf, fields.unit(path)), ...removed];
     if (typeof value === "string")
-      return [...flipMutants(file, leaf, fields.choices(path)), ...removed];
-    return [...listMutants(file, leaf), ...removed];
+      return [...flipMutants(from, leaf, fields.choices(path)), ...removed];
+    return [...listMutants(from, leaf), ...removed];
   });
   const swapped = fields.references.flatMap(({ path, id, candidates }) =>
     candidates
       .filter((other) => other !== id)
       .map(
         (value): Mutant => ({
+          ...from,
           kind: "reference",
-          file,
           path,
           value,
           says: `${id} becomes ${value}`,
         }),
       ),
   );
-  return [...own, ...swapped, { kind: "part-removed", file, path: [], says: "without this file" }];
+  return [
+    ...own,
+    ...swapped,
+    { ...from, kind: "part-removed", path: [], says: "without this file" },
+  ];
 }

@@ -1,5 +1,5 @@
 import type { Mutant, MutantKind } from "../model/mutation.ts";
-import type { Leaf } from "./leaves.ts";
+import type { Leaf, Origin } from "./leaves.ts";
 
 /** What a number counts or measures; undefined for one that is neither. */
 export type Unit = "mm" | "N·m" | "°" | "count";
@@ -34,7 +34,7 @@ const slips: Readonly<Record<Unit, readonly Slip[]>> = {
 };
 
 /** Slips of unit, digit and reading of one number in the unit it is written in; those that change nothing, or make a fraction of a count, are left out. */
-export function numberMutants(file: string, { path, value }: Leaf, unit: Unit): readonly Mutant[] {
+export function numberMutants(from: Origin, { path, value }: Leaf, unit: Unit): readonly Mutant[] {
   if (typeof value !== "number") return [];
   return slips[unit].flatMap(({ kind, to }): readonly Mutant[] => {
     const changed = written(to(value));
@@ -43,7 +43,7 @@ export function numberMutants(file: string, { path, value }: Leaf, unit: Unit): 
     return [
       {
         kind: isGeneration ? "generation" : kind,
-        file,
+        ...from,
         path,
         value: changed,
         says: `${value} becomes ${changed}`,

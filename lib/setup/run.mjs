@@ -8,6 +8,7 @@ const [task = "", ...words] = process.argv.slice(2);
 /** @type {Readonly<Record<string, () => Promise<number>>>} */
 const tasks = {
   start: () => commandLine(["build", ...words]),
+  mutate: () => commandLine(["mutate", ...words]),
   serve: () => commandLine(["serve", ...words]),
   test: () => wholeTests(words),
   "test-quick": () => quickTests(words),
