@@ -23,10 +23,10 @@ describe("a mutant", () => {
 
   it("that names another part of its kind is caught by a rule and changes a sheet", () => {
     const outcome = bench.judge(
-      mutant(`${home}/screws/locking-35.yaml`, ["head", "thread"], "th-27"),
+      mutant(`${home}/instruments/driver-20.yaml`, ["drive"], "hexalobular-10"),
     );
     expect(outcome).toMatchObject({ refused: false, harmful: true });
-    expect(outcome.rules).toContain("permitted-screw-fits-its-hole");
+    expect(outcome.rules).toContain("chain-has-one-candidate");
   });
 
   it("that moves a hole changes pictures only, which are not counted", () => {
