@@ -1,10 +1,6 @@
 const stages =
   "read|validate|resolve|derive|check|draw|compose|site|print|publish|report|control|begin|mutate";
-<<<<<<< HEAD
-const entries = "^lib/(index|build|cli|serve|bare-pages|planner|print-library|mutate)\\.ts$";
-=======
-const entries = "^lib/(index|build|cli|serve|bare-pages|planner|bench|mutate)\\.ts$";
->>>>>>> 52f3c6d (Count what schemas and rules catch of every mutant of a library (npm run mutate).)
+const entries = "^lib/(index|build|cli|serve|bare-pages|planner|print-library|bench|mutate)\\.ts$";
 
 /** @param {string} name @param {string} comment @param {object} from @param {object} to */
 const forbid = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });
