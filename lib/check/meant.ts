@@ -1,7 +1,7 @@
 import type { Role } from "../model/chain.ts";
 import type { Defined } from "../model/definition.ts";
 import type { Instrument, InstrumentKind, InstrumentOf } from "../model/instrument.ts";
-import { rackSpan } from "./rack-lengths.ts";
+import { rackSpan } from "./rack-span.ts";
 import type { Work } from "./work.ts";
 
 const kinds = {

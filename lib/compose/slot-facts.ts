@@ -1,6 +1,7 @@
 import { type Catalogue, known } from "../model/catalogue.ts";
 import type { Defined } from "../model/definition.ts";
 import { wholeMm } from "../model/measure.ts";
+import { rackLengths } from "../model/rack-lengths.ts";
 import type { Screw } from "../model/screw.ts";
 import type { Slot } from "../model/tray.ts";
 import { spoken } from "./spoken.ts";
@@ -8,19 +9,14 @@ import { spoken } from "./spoken.ts";
 type Rack = Extract<Slot, { holds: "rack" }>;
 
 /** Every length of a rack in order, micrometres, with its pieces. */
-export function rackLengths(
+export function rackPieces(
   screw: Screw,
   rack: Rack,
 ): readonly { readonly length: number; readonly pieces: number }[] {
-  const lengths = screw.lengths.flatMap(({ from, to, step }) =>
-    Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, index) => from + index * step),
-  );
-  return [...new Set(lengths)]
-    .sort((a, b) => a - b)
-    .map((length) => ({
-      length,
-      pieces: rack.except.find((one) => one.length === length)?.quantity ?? rack.quantity,
-    }));
+  return rackLengths(screw).map((length) => ({
+    length,
+    pieces: rack.except.find((one) => one.length === length)?.quantity ?? rack.quantity,
+  }));
 }
 
 /** What lies in a slot, its etched mark and its pieces, in words. */
@@ -47,7 +43,7 @@ export function slotFacts(
     };
   }
   const screw: Defined<Screw> = known(catalogue.screws, slot.screw);
-  const lengths = rackLengths(screw, slot);
+  const lengths = rackPieces(screw, slot);
   const [first, last] = [lengths[0], lengths.at(-1)];
   const span = first && last ? ` ${wholeMm(first.length)}–${wholeMm(last.length)}` : "";
   return {

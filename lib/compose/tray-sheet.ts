@@ -7,7 +7,7 @@ import type { Composing } from "./composing.ts";
 import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { lookAlikeLines, pairsWithin } from "./look-alikes.ts";
-import { rackLengths, slotFacts } from "./slot-facts.ts";
+import { rackPieces, slotFacts } from "./slot-facts.ts";
 import { typeFloors } from "./type-sizes.ts";
 import { warningBox } from "./warning-box.ts";
 
@@ -36,7 +36,7 @@ function mapSlot(
     ...(screw && slot.holds === "rack"
       ? {
           screw,
-          rack: rackLengths(screw, slot).map(({ length, pieces: each }) => ({
+          rack: rackPieces(screw, slot).map(({ length, pieces: each }) => ({
             length: wholeMm(length),
             quantity: String(each),
           })),

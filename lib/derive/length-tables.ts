@@ -1,9 +1,9 @@
 import { type Catalogue, known } from "../model/catalogue.ts";
 import type { Chain, LengthTable, ReadingAnswer } from "../model/chain.ts";
 import type { Um } from "../model/measure.ts";
+import { rackLengths } from "../model/rack-lengths.ts";
 import type { LengthPolicy } from "../model/system.ts";
 import { inIdOrder } from "./in-id-order.ts";
-import { rackLengths } from "./rack-lengths.ts";
 
 /** What a rack answers to one target length, micrometres. Never a choice between two lengths. */
 function answer(target: Um, rack: readonly Um[], tolerated: Um): ReadingAnswer {

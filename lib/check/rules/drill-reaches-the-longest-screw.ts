@@ -1,7 +1,7 @@
 import { mm } from "../../model/measure.ts";
 import type { Rule } from "../../model/rule.ts";
 import { meant } from "../meant.ts";
-import { rackSpan } from "../rack-lengths.ts";
+import { rackSpan } from "../rack-span.ts";
 import { works } from "../work.ts";
 
 /** The pilot drill reaches through its guide to the tip of the longest screw in the rack. */

@@ -3,7 +3,7 @@ import type { LengthTable } from "../../model/chain.ts";
 import { type Um, wholeMm } from "../../model/measure.ts";
 import type { Rule } from "../../model/rule.ts";
 import { fails, passes } from "../example.ts";
-import { rackSpan } from "../rack-lengths.ts";
+import { rackSpan } from "../rack-span.ts";
 
 /** Readings in words, neighbours of the gauge's scale joined: "51 to 53, 56". */
 function runs(readings: readonly Um[], scale: readonly Um[]): string {

@@ -3,7 +3,7 @@ import { mm, type Um } from "../../model/measure.ts";
 import type { Breach, Rule } from "../../model/rule.ts";
 import type { Screw } from "../../model/screw.ts";
 import { fails, passes } from "../example.ts";
-import { rackSpan } from "../rack-lengths.ts";
+import { rackSpan } from "../rack-span.ts";
 
 type Bound = readonly [path: readonly string[], what: string, least: Um, got: Um, most: Um];
 

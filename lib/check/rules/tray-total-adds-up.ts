@@ -1,7 +1,7 @@
 import { type Catalogue, known } from "../../model/catalogue.ts";
+import { rackLengths } from "../../model/rack-lengths.ts";
 import type { Rule } from "../../model/rule.ts";
 import type { Slot } from "../../model/tray.ts";
-import { rackLengths } from "../rack-lengths.ts";
 
 function pieces({ screws }: Catalogue, slot: Slot): number {
   if (slot.holds !== "rack") return slot.quantity;

@@ -1,6 +1,6 @@
 import { mm, wholeMm } from "../../model/measure.ts";
+import { rackLengths } from "../../model/rack-lengths.ts";
 import type { Recipe } from "../../model/recipe.ts";
-import { rackLengths } from "../rack-lengths.ts";
 import type { Criteria } from "./ask.ts";
 
 /** True where the threaded sleeve is still in the hole when the gauge is asked for. */

@@ -1,5 +1,5 @@
-import type { Um } from "../model/measure.ts";
-import type { Screw } from "../model/screw.ts";
+import type { Um } from "./measure.ts";
+import type { Screw } from "./screw.ts";
 
 /** Every length of a screw's rack once, shortest first, micrometres. */
 export function rackLengths({ lengths }: Pick<Screw, "lengths">): readonly Um[] {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { rackLengths } from "../../lib/derive/rack-lengths.ts";
+import { rackLengths } from "../../lib/model/rack-lengths.ts";
 
 it.each([
   ["one run", [{ from: 10_000, to: 16_000, step: 2000 }], [10_000, 12_000, 14_000, 16_000]],
