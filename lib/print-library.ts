@@ -1,5 +1,5 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { packsOf } from "./compose/pack-contents.ts";
 import type { BuiltPack, BuiltPrint, PrintRecord } from "./model/built.ts";
@@ -41,7 +41,9 @@ function printer(css: string, day: string): string {
   const code = filesBelow(join(root, "lib/print")).map((file) =>
     readFileSync(join(root, "lib/print", file), "utf8"),
   );
-  return sha256(JSON.stringify([version, process.versions["zlib"], ...code, css, day]));
+  return sha256(
+    JSON.stringify([basename(executable), version, process.versions["zlib"], ...code, css, day]),
+  );
 }
 
 function sheetJob(sheet: SheetView, html: string): PrintJob {

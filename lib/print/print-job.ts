@@ -10,6 +10,7 @@ export type PrintJob = {
   readonly pages: number;
   /** Texts that must be met in the PDF. */
   readonly texts: readonly string[];
+  /** Whether it is also shown on a screen, to measure what runs over and to take a small picture. */
   readonly thumbnail: boolean;
 };
 

@@ -1,10 +1,16 @@
 import type { Browser, CDPSession, Page } from "puppeteer";
 import type { PrintFacts } from "../model/built.ts";
+import type { PrintJob } from "./print-job.ts";
 
 /** A page that stays open: styles and fonts are loaded once, only its body is swapped. */
-export type WarmPage = { readonly page: Page; readonly session: CDPSession };
+export type WarmPage = {
+  readonly page: Page;
+  readonly session: CDPSession;
+  /** Whether its screen shows what is printed. */
+  shown: boolean;
+};
 
-/** Opens a page that holds the given styles (fonts as data: URLs), may ask nothing of anybody, and lays out as for print. */
+/** Opens a page that holds the given styles (fonts as data: URLs), may ask nothing of anybody, and shows nothing on its screen unless it is told to. */
 export async function warmPage(
   browser: Browser,
   { css, language }: { readonly css: string; readonly language: string },
@@ -16,28 +22,32 @@ export async function warmPage(
     if (protocol === "data:" || protocol === "about:") void request.continue();
     else void request.abort();
   });
-  await page.emulateMediaType("print");
   const policy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
   await page.setContent(
-    `<!doctype html><html lang="${language}"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><title>Trayleaf</title><style>${css}</style></head><body></body></html>`,
+    `<!doctype html><html lang="${language}"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><title>Trayleaf</title><style>${css}\n@media screen { body { display: none; } }</style></head><body></body></html>`,
     { waitUntil: "load" },
   );
   await page.evaluate(() => Promise.all([...document.fonts].map((face) => face.load())));
-  return { page, session: await page.createCDPSession() };
+  return { page, session: await page.createCDPSession(), shown: false };
 }
 
-/** Puts a fragment into the page under a title; gives what runs over, in millimetres, of every region marked data-fit. */
-export function show(
-  { page }: WarmPage,
-  { title, html }: { readonly title: string; readonly html: string },
+/** Puts a fragment into the page under a title. With a thumbnail it is laid out on the screen as for print too, and what runs
+ * over of every region marked data-fit is given in millimetres. */
+export async function show(
+  warm: WarmPage,
+  { title, html, thumbnail }: Pick<PrintJob, "title" | "html" | "thumbnail">,
 ): Promise<PrintFacts["overflow"]> {
+  const { page } = warm;
+  if (warm.shown !== thumbnail) await page.emulateMediaType(thumbnail ? "print" : "screen");
+  warm.shown = thumbnail;
   return page.evaluate(
-    (name, body) => {
+    (name, body, measured) => {
       document.title = name;
       document.body.innerHTML = body;
       const perMm = 96 / 25.4;
       const slack = 1.5;
-      return [...document.querySelectorAll<HTMLElement>("[data-fit]")].flatMap((region) => {
+      const regions = measured ? document.querySelectorAll<HTMLElement>("[data-fit]") : [];
+      return [...regions].flatMap((region) => {
         const by = Math.max(
           region.scrollHeight - region.clientHeight,
           region.scrollWidth - region.clientWidth,
@@ -49,5 +59,6 @@ export function show(
     },
     title,
     html,
+    thumbnail,
   );
 }

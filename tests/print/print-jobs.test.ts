@@ -4,14 +4,16 @@ import { expectedTexts } from "../../lib/print/expected-texts.ts";
 import type { Printed, PrintJob } from "../../lib/print/print-job.ts";
 import { printJobs } from "../../lib/print/print-jobs.ts";
 import { printStyles } from "../../lib/print/print-styles.ts";
+import { sha256 } from "../../lib/publish/manifest.ts";
 import { renderSheet } from "../../lib/site/render-sheet.ts";
+import { readWithPdfjs } from "./read-with-pdfjs.ts";
 
 const css = printStyles(
   "templates/style",
   "node_modules/@fontsource/atkinson-hyperlegible-next/files",
 );
 const options = { css, language: "en", day: "2026-10-01" };
-const sheets = checkLibrary("content").sheets ?? [];
+const sheets = checkLibrary("content", "2026-11-25").sheets ?? [];
 const pairing = sheets.find(
   ({ id, format }) => id === "pebblefin-pairing-plates" && format.id === "a4-landscape",
 );
@@ -41,12 +43,36 @@ afterAll(() => {
   if (given === undefined) delete process.env["PUPPETEER_EXECUTABLE_PATH"];
 });
 
-describe("printing a pairing sheet in a real browser", () => {
+describe("printing in a real browser", { timeout: 60_000 }, () => {
   it("gives one A4 page with every expected text, and the same bytes twice", async () => {
     const first = await printed(job(renderSheet(pairing), expectedTexts(pairing)));
     const second = await printed(job(renderSheet(pairing), expectedTexts(pairing)));
     expect(Buffer.from(first.pdf).equals(Buffer.from(second.pdf))).toBe(true);
     expect(first.facts).toEqual({ pages: 1, overflow: [], missing: [] });
+    const { pages, text, roles } = await readWithPdfjs(first.pdf);
+    const bare = (words: string) => words.normalize("NFKC").replace(/\s+/g, "");
+    expect(pages).toBe(1);
+    for (const wanted of expectedTexts(pairing)) expect(bare(text)).toContain(bare(wanted));
+    expect([...roles]).toEqual(expect.arrayContaining(["H1", "Table", "TH", "TD", "Figure"]));
+  });
+
+  it("gives the same bytes however many browsers print, in whatever order", async () => {
+    const some = sheets.filter((_, index) => index % 29 === 0);
+    const jobs = some.map((sheet): PrintJob => {
+      const [width, height] = [sheet.format.width, sheet.format.height];
+      const file = `${sheet.id}.${sheet.format.id}`;
+      return { ...job(renderSheet(sheet)), file, paper: [width, height] };
+    });
+    const run = async (own: readonly PrintJob[], lanes: number) => {
+      const all = new Map<string, string>();
+      await printJobs(own, { ...options, lanes }, ({ file, pdf, thumbnail = pdf }) =>
+        all.set(file, `${sha256(pdf)} ${sha256(thumbnail)}`),
+      );
+      return all;
+    };
+    const one = await run(jobs, 1);
+    expect(one.size).toBe(jobs.length);
+    expect(await run([...jobs].reverse(), 2)).toEqual(one);
   });
 
   it("notices a caution that is not shown, a sheet that runs over and another paper", async () => {
