@@ -21,9 +21,11 @@ import { identityStandsOnEverySheet } from "./rules/identity-stands-on-every-she
 import { lastTurnsAreByHand } from "./rules/last-turns-are-by-hand.ts";
 import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
 import { limiterIsInDate } from "./rules/limiter-is-in-date.ts";
+import { lookAlikePlatesAreSigned } from "./rules/look-alike-plates-are-signed.ts";
 import { marksAreReadWithTheirSleeve } from "./rules/marks-are-read-with-their-sleeve.ts";
 import { nearCortexLockingIsAskedFor } from "./rules/near-cortex-locking-is-asked-for.ts";
 import { neutralScrewComesBeforeLoaded } from "./rules/neutral-screw-comes-before-loaded.ts";
+import { neutralTermIsUsed } from "./rules/neutral-term-is-used.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { partLiesInATray } from "./rules/part-lies-in-a-tray.ts";
@@ -47,15 +49,19 @@ import { sidesCarryDifferentMarks } from "./rules/sides-carry-different-marks.ts
 import { signOffIsDated } from "./rules/sign-off-is-dated.ts";
 import { signOffMeetsItsFinding } from "./rules/sign-off-meets-its-finding.ts";
 import { siteHoldsTheCase } from "./rules/site-holds-the-case.ts";
+import { sizeChangeIsTold } from "./rules/size-change-is-told.ts";
 import { sizeHasItsNoun } from "./rules/size-has-its-noun.ts";
 import { sleeveGuidesTheDrill } from "./rules/sleeve-guides-the-drill.ts";
 import { sleeveIsOutBeforeMeasuring } from "./rules/sleeve-is-out-before-measuring.ts";
 import { sleeveIsTurnedInSquare } from "./rules/sleeve-is-turned-in-square.ts";
 import { slotsDoNotOverlap } from "./rules/slots-do-not-overlap.ts";
 import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
+import { techniqueCarriesItsCautions } from "./rules/technique-carries-its-cautions.ts";
+import { trayCanBeLifted } from "./rules/tray-can-be-lifted.ts";
 import { trayHoldsEveryInstrument } from "./rules/tray-holds-every-instrument.ts";
 import { trayTotalAddsUp } from "./rules/tray-total-adds-up.ts";
 import { wirePassesItsHole } from "./rules/wire-passes-its-hole.ts";
+import { wiresAreCountedOut } from "./rules/wires-are-counted-out.ts";
 
 /** Every rule, one a file in rules/, in the order of their names. */
 export const rules: readonly Rule[] = [
@@ -81,9 +87,11 @@ export const rules: readonly Rule[] = [
   lastTurnsAreByHand,
   limiterBelongsToTheScrew,
   limiterIsInDate,
+  lookAlikePlatesAreSigned,
   marksAreReadWithTheirSleeve,
   nearCortexLockingIsAskedFor,
   neutralScrewComesBeforeLoaded,
+  neutralTermIsUsed,
   noClaimIsMade,
   orientationIsShown,
   partLiesInATray,
@@ -107,13 +115,17 @@ export const rules: readonly Rule[] = [
   signOffIsDated,
   signOffMeetsItsFinding,
   siteHoldsTheCase,
+  sizeChangeIsTold,
   sizeHasItsNoun,
   sleeveGuidesTheDrill,
   sleeveIsOutBeforeMeasuring,
   sleeveIsTurnedInSquare,
   slotsDoNotOverlap,
   statedLengthIsTheOutlinesLength,
+  techniqueCarriesItsCautions,
+  trayCanBeLifted,
   trayHoldsEveryInstrument,
   trayTotalAddsUp,
   wirePassesItsHole,
+  wiresAreCountedOut,
 ];

@@ -7,7 +7,7 @@ export type WrittenText = {
   readonly text: string;
 };
 
-/** Keys whose text is not read out to anyone: identities, and the words a glossary entry warns of. */
+/** Keys whose text is not read out to anyone: identities, and words that a glossary entry or the publisher warns of. */
 const silent = new Set([
   "id",
   "system",
@@ -20,6 +20,7 @@ const silent = new Set([
   "thread",
   "drive",
   "coupling",
+  "avoid",
   "rule",
   "found_in",
   "at",
@@ -42,8 +43,9 @@ function* within(
 
 /** Every text of the library, definition by definition. */
 export function* writtenTexts(catalogue: Catalogue): Generator<WrittenText> {
-  const { publisher, interfaces: _nouns, documents: _titles, ...kinds } = catalogue;
+  const { publisher, interfaces, documents: _titles, ...kinds } = catalogue;
   yield* within(publisher.file, [], publisher);
+  yield* within(interfaces.file, [], interfaces);
   for (const map of Object.values(kinds))
     for (const definition of map.values()) yield* within(definition.file, [], definition);
 }

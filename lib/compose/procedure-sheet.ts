@@ -8,6 +8,7 @@ import { portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { handWords } from "./hand-words.ts";
 import { drawnPlate } from "./plate-facts.ts";
+import { listed } from "./spoken.ts";
 import { stepParts } from "./step-parts.ts";
 import { frameSize, stepView } from "./step-view.ts";
 import { unparted } from "./unparted.ts";
@@ -55,6 +56,16 @@ function lockable({ catalogue, derived }: Composing, families: readonly string[]
   );
 }
 
+/** What goes with the screw of the first of some steps, or of the next that has one where this one exchanges instruments. */
+function handedAt(composing: Composing, [step, ...later]: readonly ProcedureStep[]): string {
+  if (step === undefined) return "";
+  const changes = step.changes.length > 0;
+  const next = changes ? later.find(({ fills }) => fills) : undefined;
+  const chain = chainOf(composing, step.fills ? step : (next ?? step));
+  if (chain === undefined) return "";
+  return `${changes ? `Change ${listed(step.changes)}. ` : ""}${handWords(composing, chain)}`;
+}
+
 /** The step card of one procedure: a whole plate's order of work. */
 export function procedureSheets(composing: Composing, procedure: string): readonly StepView[] {
   const { catalogue, pictures } = composing;
@@ -73,7 +84,7 @@ export function procedureSheets(composing: Composing, procedure: string): readon
       frameSize(facts.steps.length),
     );
     const inHand = chain === undefined ? "" : known(catalogue.screws, chain.screw).called;
-    const handedWith = chain === undefined ? "" : unparted(handWords(composing, chain));
+    const handedWith = unparted(handedAt(composing, facts.steps.slice(index)));
     const view = stepView(composing, step, index, { frame, inHand, handedWith });
     return step.tally === "locking-screws"
       ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) }

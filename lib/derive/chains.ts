@@ -11,7 +11,11 @@ function suits({ zone, screw, recipe }: Work): boolean {
     !recipe.screw_classes.includes(screw.class)
   )
     return false;
-  const has = { travel: "travel" in zone && zone.travel > 0, gliding: screw.gliding !== undefined };
+  const has = {
+    travel: "travel" in zone && zone.travel > 0,
+    gliding: screw.gliding !== undefined,
+    "partial-thread": screw.thread.extent === "partial",
+  };
   return recipe.needs.every((need) => has[need]);
 }
 

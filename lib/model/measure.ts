@@ -26,6 +26,10 @@ export const newtonMetres = (min: number, max: number, what: string) =>
 /** An angle in degrees between `min` and `max`, read into integer hundredths of a degree. */
 export const degrees = (min: number, max: number, what: string) => scaled("°", 100, min, max, what);
 
+/** A mass in kilograms between `min` and `max`, read into integer grams. */
+export const kilograms = (min: number, max: number, what: string) =>
+  scaled("kg", 1000, min, max, what);
+
 /** A whole number of things between `min` and `max`. */
 export const count = (min: number, max: number, what: string) =>
   z

@@ -13,6 +13,16 @@ export const Publisher = z.strictObject({
   demo: z.boolean().default(false).describe("True puts the invented-data banner on every page"),
   banner: line.optional(),
   defer: sentence.describe("The line that defers to surgeon, instructions for use and protocol"),
+  avoid: z
+    .array(
+      z.strictObject({
+        word: line.describe('Words to avoid: "crab"; "heal*" begins a word, "a|b" is either'),
+        say: line.describe("The neutral term"),
+      }),
+    )
+    .max(200)
+    .default([])
+    .describe("The publisher's own words to avoid"),
   language: z.string().regex(/^[a-z]{2}$/),
 });
 export type Publisher = z.output<typeof Publisher>;

@@ -47,6 +47,27 @@ export const Query = z.discriminatedUnion("kind", [
 ]);
 export type Query = z.output<typeof Query>;
 
+/** What a caution guards against; each has one sentence on a card. */
+const dangers = [
+  "power-finish",
+  "tilted-sleeve",
+  "gauge-in-sleeve",
+  "locking-first",
+  "wrong-mark",
+  "worn-drill",
+  "wrong-side",
+  "unseated-hooks",
+  "gliding-through",
+  "bent-thread",
+  "misheard-length",
+  "missed-screw",
+  "lost-piece",
+  "used-again",
+  "unsterile-card",
+  "mixed-makers",
+] as const;
+export type Danger = (typeof dangers)[number];
+
 const stepFields = {
   id: slug,
   verb: Verb,
@@ -75,7 +96,10 @@ export const Recipe = z.strictObject({
   phrase: line.optional().describe('Added to what is called out: "as lag screw"'),
   zone_kinds: z.array(z.enum(["threaded", "plain-round", "plain-oblong"])).min(1),
   screw_classes: z.array(z.enum(["cortical", "cancellous", "locking"])).min(1),
-  needs: z.array(z.enum(["travel", "gliding"])).default([]),
+  needs: z
+    .array(z.enum(["travel", "gliding", "partial-thread"]))
+    .default([])
+    .describe("What hole or screw must have"),
   default: z.boolean().default(true).describe("False: only when the surgeon asks"),
   steps: z.array(RecipeStep).min(1).max(16),
   cautions: z.array(slug).max(9).default([]).describe("Cautions for the whole card"),
@@ -87,6 +111,11 @@ export type Recipe = z.output<typeof Recipe>;
 /** A step of a procedure: plain, or one that fills holes with one screw by one technique. */
 export const ProcedureStep = z.strictObject({
   ...stepFields,
+  changes: z
+    .array(z.enum(["drill", "guide", "sleeve", "driver", "limiter"]))
+    .max(5)
+    .default([])
+    .describe("What is exchanged here because the next screws are of another size"),
   fills: z
     .strictObject({
       recipe: slug,
@@ -115,6 +144,7 @@ export const Caution = z.strictObject({
   signal: z.enum(["WARNING", "CAUTION", "NOTICE"]),
   text: sentence,
   why: sentence,
+  against: z.enum(dangers).optional().describe("What it guards against"),
   source: Source,
 });
 export type Caution = z.output<typeof Caution>;

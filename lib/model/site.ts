@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { count, millimetres } from "./measure.ts";
+import { count, kilograms, millimetres } from "./measure.ts";
 import { line, sentence, slug } from "./text.ts";
 
 /** A tray as it stands at one hospital: what was seen, what is absent, what nobody checked. */
@@ -17,7 +17,11 @@ const TrayInstance = z.strictObject({
 });
 
 /** A hospital that holds trays. No person is named. */
-export const Site = z.strictObject({ name: line, trays: z.array(TrayInstance).min(1).max(20) });
+export const Site = z.strictObject({
+  name: line,
+  lift_limit: kilograms(1, 40, "Heaviest tray this hospital lifts").optional(),
+  trays: z.array(TrayInstance).min(1).max(20),
+});
 export type Site = z.output<typeof Site>;
 
 /** One planned case: holes and screws, no person. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { count, millimetres } from "./measure.ts";
+import { count, kilograms, millimetres } from "./measure.ts";
 import { Source } from "./source.ts";
 import { line, slug } from "./text.ts";
 
@@ -54,6 +54,7 @@ export const Tray = z.strictObject({
     width: millimetres(80, 600, "Inner width"),
     height: millimetres(40, 400, "Inner height"),
   }),
+  weight: kilograms(0.1, 40, "Weight of the packed tray").optional(),
   slots: z.array(Slot).min(1).max(120),
   total: count(1, 2000, "Pieces in the tray, as its list states"),
   source: Source,

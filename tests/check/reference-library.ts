@@ -198,10 +198,31 @@ const drive = {
   also: [{ kind: "handle" }],
 };
 const tighten = { id: "tighten", verb: "tighten-by-hand", say: "Tighten by hand." };
+const plainCautions = ["sharp-drill", "read-back"];
 const plainRecipe = {
   zone_kinds: ["plain-round", "plain-oblong"],
   screw_classes: ["cortical", "cancellous"],
+  required_cautions: plainCautions,
   source,
+};
+
+const caution = (against: string, text: string) => ({
+  signal: "CAUTION",
+  text,
+  why: "It has gone wrong.",
+  against,
+  source,
+});
+const cautions = {
+  "no-power": caution("power-finish", "No power for the last turns."),
+  "square-sleeve": caution("tilted-sleeve", "Sleeve by hand, square."),
+  "sleeve-out": caution("gauge-in-sleeve", "Sleeve out before the gauge."),
+  "plain-first": caution("locking-first", "Plain-head screws before locking screws."),
+  "sharp-drill": caution("worn-drill", "Drill sharp and straight."),
+  "read-back": caution("misheard-length", "Read the length back aloud."),
+  "near-side": caution("gliding-through", "Gliding drill in the near side only."),
+  "say-side": caution("wrong-side", "Say the side aloud."),
+  "tick-all": caution("missed-screw", "Tick every locking screw."),
 };
 
 const fill = (recipe: string, one: string, zone: string) => ({
@@ -245,12 +266,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     issue: "C",
     date: "2026-09-01",
   },
-  "caution/no-power": {
-    signal: "WARNING",
-    text: "No power for the last turns.",
-    why: "A limiter turned by power lets too much through.",
-    source,
-  },
+  ...Object.fromEntries(Object.entries(cautions).map(([id, facts]) => [`caution/${id}`, facts])),
   "system/pebblefin": {
     name: "Pebblefin",
     maker: "Oakwhistle Demo Works (fictional)",
@@ -266,7 +282,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     name: "locking screw through the threaded sleeve",
     zone_kinds: ["threaded"],
     screw_classes: ["locking"],
-    required_cautions: ["no-power"],
+    required_cautions: ["no-power", "square-sleeve", "sleeve-out", "plain-first", ...plainCautions],
     source,
     steps: [
       {
@@ -330,6 +346,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     ...plainRecipe,
     needs: ["gliding"],
     default: false,
+    required_cautions: ["near-side", ...plainCautions],
     name: "lag screw through the plate",
     phrase: "as lag screw",
     steps: [
@@ -511,6 +528,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
   "procedure/lower-fibula": {
     name: "lower fibula plate",
     families: ["lower-fibula"],
+    required_cautions: ["say-side", "tick-all", "no-power"],
     source,
     steps: [
       { id: "hold", verb: "hold", say: "Hold the plate to the bone." },
@@ -532,6 +550,8 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         say: "Tighten every locking screw again by hand, and tick each.",
         tally: "locking-screws",
       },
+      { id: "wires", verb: "take-out-wires", say: "Take the wires out.", tally: "wires" },
+      { id: "count", verb: "count", say: "Count instruments and pieces." },
     ],
   },
   "site/brackenhollow": {

@@ -10,7 +10,7 @@ function warnsOfPower({ cautions }: Catalogue, recipe: Recipe): boolean {
     ...recipe.required_cautions,
     ...recipe.steps.flatMap((step) => step.cautions),
   ];
-  return ids.some((id) => /\bpower\b/i.test(known(cautions, id).text));
+  return ids.some((id) => known(cautions, id).against === "power-finish");
 }
 
 /** A locking screw is finished by hand with its limiter, and the card warns of power. */
