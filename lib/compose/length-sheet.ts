@@ -1,8 +1,9 @@
 import { known } from "../model/catalogue.ts";
 import { wholeMm } from "../model/measure.ts";
-import type { LengthView } from "../model/sheet.ts";
+import type { LengthView, SheetFrame } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
-import { portrait } from "./formats.ts";
+import { deadReadings } from "./dead-readings.ts";
+import { edge, portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { lengthEntries } from "./length-entries.ts";
 import { capital, spoken } from "./spoken.ts";
@@ -20,6 +21,36 @@ function columnOf(composing: Composing, screw: string): LengthView["columns"][nu
   const cited = known(catalogue.documents, policy.source.document);
   const words = `${capital(gauge)}: ${add}, then up, less than ${wholeMm(policy.overshoot_below)} over. ${cited.title}, ${policy.source.section}.`;
   return { screw, called, policy: words, entries: lengthEntries(table) };
+}
+
+/** Millimetres: all that stands above and below the rungs, one rung, a line of a dead rung's words, a strip of pictures with its words. */
+const around = 95;
+const rung = 4.1;
+const deadLine = 3;
+const strip = 46;
+const stripWords = 6;
+
+/** Pictures of a reading between two lengths, one of a locking and one of a plain-head screw, where the ladders leave paper for them. */
+function deadPictures(
+  composing: Composing,
+  { id, format }: SheetFrame,
+  columns: LengthView["columns"],
+): Pick<SheetFrame, "sections"> {
+  const tallest = Math.max(
+    ...columns.map(({ entries }) =>
+      entries.reduce((sum, { dead }) => sum + rung + (dead ? 2 * deadLine : 0), 0),
+    ),
+  );
+  if (format.height - around - tallest < strip) return {};
+  const size = { width: (format.width - 2 * edge - stripWords) / 2, height: strip - stripWords };
+  const { screws } = composing.catalogue;
+  const locking = ({ screw }: { screw: string }): boolean =>
+    known(screws, screw).class === "locking";
+  const ids = [columns.filter(locking), columns.filter((column) => !locking(column))].map((some) =>
+    some.map(({ screw }) => screw),
+  );
+  const figures = ids.flatMap((some) => deadReadings(composing, id, some, size).slice(0, 1));
+  return { sections: figures.map((figure) => ({ figure, words: `${figure.title}.` })) };
 }
 
 /** The legend of the hatching; what each dead reading lies between stands in its own row. */
@@ -53,6 +84,13 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
     ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),
   };
   return frames(composing, facts).map(
-    (frame) => ({ ...frame, kind: "lengths", columns, deadNote }) satisfies LengthView,
+    (frame) =>
+      ({
+        ...frame,
+        ...deadPictures(composing, frame, columns),
+        kind: "lengths",
+        columns,
+        deadNote,
+      }) satisfies LengthView,
   );
 }

@@ -1,5 +1,6 @@
 import type { Pictures } from "../model/figure.ts";
 import { cardCode } from "./figures/card-code.ts";
+import { deadReading } from "./figures/dead-reading.ts";
 import { hole } from "./figures/hole.ts";
 import { plateMap } from "./figures/plate-map.ts";
 import { plateOutline } from "./figures/plate-outline.ts";
@@ -18,6 +19,7 @@ export const pictures: Pictures = {
   wholeInstrument,
   screw,
   section,
+  deadReading,
   plateMap,
   plateOutline,
   step,

@@ -56,6 +56,16 @@ export type SectionParts = {
   readonly plateThickness: number;
   /** The drill stops within the bone. */
   readonly oneSide?: boolean;
+  /** Micrometres; without it the screw's example length. */
+  readonly length?: number;
+};
+
+/** A reading that no screw of the rack answers, micrometres; `add` is what the policy adds to a reading. */
+export type DeadReading = {
+  readonly reading: number;
+  readonly add: number;
+  readonly shorter: number;
+  readonly longer: number;
 };
 
 /** Paper for a cut view, mm; `letter` is the font size of its words. */
@@ -104,6 +114,14 @@ export type Pictures = {
   section(
     id: string,
     view: SectionView,
+    parts: SectionParts,
+    interfaces: Interfaces,
+    size: SectionSize,
+  ): Figure;
+  /** A reading between two lengths: the shorter screw and the longer one in the same hole. */
+  deadReading(
+    id: string,
+    reading: DeadReading,
     parts: SectionParts,
     interfaces: Interfaces,
     size: SectionSize,

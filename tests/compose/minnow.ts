@@ -521,6 +521,7 @@ const pictures: Pictures = {
   screw: (id) => figure(id),
   section: (id, view, _parts, _interfaces, size) =>
     figure(`${id}-${view}`, size.width, size.height),
+  deadReading: (id, _reading, _parts, _interfaces, size) => figure(id, size.width, size.height),
   plateMap: (id, _plate, size) => ({
     ...figure(id, size.width, size.height),
     scaleWords: "drawn at true size",

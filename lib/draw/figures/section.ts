@@ -1,14 +1,15 @@
 import type { Figure, Pictures, SectionParts, SectionView } from "../../model/figure.ts";
 import { mm, wholeMm } from "../../model/measure.ts";
 import { drawFigure, type Pen } from "../canvas.ts";
+import { notAnatomy } from "../parts/bone.ts";
 import { inMm } from "../parts/instrument-part.ts";
-import { exampleLength, headPitch, screwShape } from "../parts/screw-shape.ts";
+import { exampleLength, headPitch } from "../parts/screw-shape.ts";
 import { type Bore, boneCut } from "../parts/section/bone-cut.ts";
 import { plateCut } from "../parts/section/plate-cut.ts";
+import { screwCut } from "../parts/section/screw-cut.ts";
 import { sectionPlaces } from "../parts/section/section-places.ts";
 import { type SectionScene, sectionScene } from "../parts/section/section-scene.ts";
 import { lagHolesWords, lagSeatedWords, seatedWords } from "../parts/section/section-words.ts";
-import { drawShape } from "../parts/shape.ts";
 
 /** Room for words over the picture and beside the head, in letters. */
 const room: Readonly<Record<SectionView, { readonly above: number; readonly right: number }>> = {
@@ -26,14 +27,6 @@ function boresOf(view: SectionView, { places, parts }: SectionScene): readonly B
     { ...pilot, to: split },
     { name: "gliding", width: wide, from: split, to: near },
   ];
-}
-
-function drawScrew(pen: Pen, { places, parts, interfaces, axis, scale, x }: SectionScene): void {
-  const { screw } = parts;
-  const { segments } = screwShape(screw, interfaces, exampleLength(screw));
-  pen.group("screw", { at: [x(places.tip), axis], scale, data: { screw: screw.id } }, (group) =>
-    drawShape(group, { segments }),
-  );
 }
 
 function factsOf(
@@ -106,8 +99,10 @@ export const section: Pictures["section"] = (id, view, parts, interfaces, size) 
     pen.group("section", { data: { view, scale: scene.scale } }, (group) => {
       boneCut(group, scene, boresOf(view, scene));
       plateCut(group, scene);
-      if (view !== "lag-holes") drawScrew(group, scene);
+      if (view !== "lag-holes") screwCut(group, scene);
       words[view](group, scene);
+      const bone = scene.x(places.far ?? places.tip);
+      notAnatomy(group, [bone + 1, scene.bottom - 1.6], scene.x(places.near) - bone - 2);
     }),
   );
   return { ...figure, facts };

@@ -1,5 +1,5 @@
 import type { Pen, Spot } from "../../canvas.ts";
-import { boneDots, notAnatomy } from "../bone.ts";
+import { boneDots } from "../bone.ts";
 import type { SectionScene } from "./section-scene.ts";
 
 /** A bored stretch: its width and ends, true mm. */
@@ -42,7 +42,6 @@ export function boneCut(pen: Pen, scene: SectionScene, bores: readonly Bore[]): 
       group.line([face, axis + half], [face, bottom], { stroke: "bold" });
     }
   });
-  notAnatomy(pen, [left + 1, bottom - 1.6], right - left - 2);
 }
 
 function drawSplit(pen: Pen, x: number, top: number, bottom: number): void {

@@ -42,9 +42,8 @@ export function lengthMeasure(pen: Pen, scene: SectionScene): void {
   const { places, parts, x, axis, scale, bottom, height, letter } = scene;
   const { screw } = parts;
   const length = exampleLength(screw);
-  const datum = screw.length_counts_from === "head-top" ? places.top : places.under;
   const y = bottom + letter * 0.86;
-  const [a, b] = [x(places.tip), x(datum)];
+  const [a, b] = [x(places.tip), x(places.datum)];
   extension(pen, [a, axis + 0.4], [a, y + 0.8]);
   extension(pen, [b, axis + (inMm(screw.head.diameter) / 2) * scale], [b, y + 0.8]);
   dimension(pen, { name: "length", size: inMm(length) }, [a, y], [b, y]);

@@ -10,6 +10,8 @@ export type SectionPlaces = {
   readonly seat: number;
   readonly under: number;
   readonly top: number;
+  /** From where the screw's length counts. */
+  readonly datum: number;
   readonly tip: number;
   readonly near: number;
   /** Outer face of the far side; absent where the screw ends within the bone. */
@@ -42,7 +44,8 @@ export function sectionPlaces(view: SectionView, parts: SectionParts): SectionPl
   const threaded = zone.kind === "threaded";
   const { seat, under } = threaded ? { seat: 0, under: -height } : seated(parts, thickness);
   const top = under + height;
-  const tip = (screw.length_counts_from === "head-top" ? top : under) - inMm(exampleLength(screw));
+  const datum = screw.length_counts_from === "head-top" ? top : under;
+  const tip = datum - inMm(parts.length ?? exampleLength(screw));
   const inner = -thickness;
   const near = threaded ? Math.min(inner, under) - standOff : inner;
   const through = !oneSide && near - tip - past >= least;
@@ -52,6 +55,7 @@ export function sectionPlaces(view: SectionView, parts: SectionParts): SectionPl
     seat,
     under,
     top,
+    datum,
     tip,
     near,
     cortex: Math.min(2.5, Math.max(1.2, (near - far) * 0.2)),
