@@ -1,6 +1,7 @@
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { rules } from "./check/rules.ts";
+import { siteDrawings } from "./compose/site-drawings.ts";
 import { pictures } from "./draw/pictures.ts";
 import { checkLibrary } from "./index.ts";
 import { refuses } from "./model/finding.ts";
@@ -25,7 +26,8 @@ export function configureBarePages(config: Config): { dir: { input: string; outp
   );
   const prints = new Map();
   const told = { catalogue, derived, sheets, fragments, findings, prints, packs: [] };
-  const input = { ...told, rules, pictures, today, pdf: false };
+  const drawings = siteDrawings({ catalogue, derived, pictures, today });
+  const input = { ...told, rules, pictures, drawings, today, pdf: false };
   const output = ".dist-pages";
   configurePages(config, input);
   config.on("eleventy.after", () => {

@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { check } from "./check/check.ts";
 import { rules } from "./check/rules.ts";
+import { siteDrawings } from "./compose/site-drawings.ts";
 import { pictures } from "./draw/pictures.ts";
 import { type BuildOptions, checkLibrary } from "./index.ts";
 import type { BuiltPrint } from "./model/built.ts";
@@ -93,6 +94,7 @@ export async function build(options: BuildOptions): Promise<number> {
         packs: printed?.packs ?? [],
         rules,
         pictures,
+        drawings: siteDrawings({ catalogue, derived, pictures, today }),
         today,
         pdf,
       },

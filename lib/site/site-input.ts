@@ -5,6 +5,7 @@ import type { Pictures } from "../model/figure.ts";
 import type { Finding } from "../model/finding.ts";
 import type { Rule } from "../model/rule.ts";
 import type { SheetView } from "../model/sheet.ts";
+import type { SiteDrawings } from "../model/site-drawings.ts";
 
 /** Everything the site shows; fragments and prints are keyed `${sheet.id}.${format.id}`. */
 export type SiteInput = {
@@ -17,6 +18,7 @@ export type SiteInput = {
   readonly packs: readonly BuiltPack[];
   readonly rules: readonly Rule[];
   readonly pictures: Pictures;
+  readonly drawings: SiteDrawings;
   readonly today: string;
   readonly pdf: boolean;
 };

@@ -30,6 +30,9 @@ function reasons(input: SiteInput, chain: Chain): readonly Block[] {
   ]);
   return [
     { kind: "heading", text: title, id: chain.id },
+    ...(input.drawings.chains.get(chain.id) ?? []).map(
+      (figure) => ({ kind: "figure", figure }) as const,
+    ),
     {
       kind: "table",
       caption: `Every candidate for ${title} and why it was chosen or fell out`,
@@ -83,7 +86,7 @@ function trapsOf({ derived, catalogue }: SiteInput, screw: string): readonly Blo
 }
 
 /** The reading-to-length table as the length sheet words it. */
-function lengthsOf({ sheets }: SiteInput, screw: string): readonly Block[] {
+function lengthsOf({ sheets, drawings }: SiteInput, screw: string): readonly Block[] {
   const column = sheets
     .flatMap((sheet) => (sheet.kind === "lengths" ? sheet.columns : []))
     .find((one) => one.screw === screw);
@@ -91,6 +94,7 @@ function lengthsOf({ sheets }: SiteInput, screw: string): readonly Block[] {
   return [
     { kind: "heading", text: "Reading to next length", id: "lengths" },
     { kind: "text", text: column.policy },
+    ...(drawings.screws.get(screw) ?? []).map((figure) => ({ kind: "figure", figure }) as const),
     ...(column.entries.length > 0
       ? [
           {
