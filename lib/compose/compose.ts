@@ -5,6 +5,7 @@ import { fingerprinted } from "./fingerprint.ts";
 import { lengthSheets } from "./length-sheet.ts";
 import { pairingSheets } from "./pairing-sheet.ts";
 import { plateMapSheets } from "./plate-map-sheet.ts";
+import { practiceSheets } from "./practice-sheets.ts";
 import { procedureSheets } from "./procedure-sheet.ts";
 import { techniqueSheets } from "./technique-sheet.ts";
 import { traySheets } from "./tray-sheet.ts";
@@ -20,7 +21,7 @@ function coded({ pictures }: Composing, sheet: SheetView): SheetView {
 export function sheetViews(composing: Composing): SheetView[] {
   const { catalogue, derived } = composing;
   const systems = [...catalogue.systems.keys()];
-  return [
+  const cards: readonly SheetView[] = [
     ...systems.flatMap((system) => pairingSheets(composing, system)),
     ...systems.flatMap((system) => lengthSheets(composing, system)),
     ...derived.plates.flatMap((plate) => plateMapSheets(composing, plate)),
@@ -31,6 +32,7 @@ export function sheetViews(composing: Composing): SheetView[] {
     ...[...catalogue.trays.keys()].flatMap((tray) => traySheets(composing, tray)),
     ...[...catalogue.cases.keys()].flatMap((one) => caseSheets(composing, one)),
   ];
+  return [...cards, ...practiceSheets(cards)];
 }
 
 /** Every sheet with the fingerprint of what it shows and its square code. */

@@ -16,7 +16,7 @@ export type Pack = {
   }[];
 };
 
-/** The packs of all systems, in order of system and paper. */
+/** The packs of all systems, in order of system and paper; practice sheets stay out of them. */
 export function packsOf(sheets: readonly SheetView[]): readonly Pack[] {
   const systems = [...new Set(sheets.map(({ system }) => system))]
     .filter((id) => id !== "general")
@@ -26,7 +26,9 @@ export function packsOf(sheets: readonly SheetView[]): readonly Pack[] {
       { paper: "a4", name: "A4", has: (id: string) => id.startsWith("a4") || id.startsWith("a5") },
       { paper: "letter", name: "US Letter", has: (id: string) => id.startsWith("letter") },
     ].flatMap(({ paper, name, has }) => {
-      const own = sheets.filter((sheet) => sheet.system === system && has(sheet.format.id));
+      const own = sheets.filter(
+        (sheet) => sheet.system === system && has(sheet.format.id) && !sheet.practice,
+      );
       const [first] = own;
       if (first === undefined) return [];
       return [

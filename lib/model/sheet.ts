@@ -50,6 +50,8 @@ export type SheetFrame = {
   readonly defer: string;
   readonly identity: IdentityView;
   readonly cautions: readonly CautionView[];
+  /** For a practice sheet: which card answers it, in words and by its id. */
+  readonly practice?: { readonly words: string; readonly answers: string };
   /** Cut views where there is paper for them, each with the words beneath it. */
   readonly sections?: readonly { readonly figure: Figure; readonly words: string }[];
   /** Present where anything is at true size: a 50 mm bar. */

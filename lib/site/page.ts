@@ -50,6 +50,7 @@ export type Block =
   | { readonly kind: "figure"; readonly figure: Figure }
   | { readonly kind: "cards"; readonly cards: readonly CardEntry[] }
   | { readonly kind: "sheet"; readonly html: string }
+  | { readonly kind: "reveal"; readonly summary: string; readonly html: string }
   | { readonly kind: "search" }
   | { readonly kind: "code"; readonly text: string };
 

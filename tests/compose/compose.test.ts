@@ -39,6 +39,11 @@ describe("composing", () => {
       "minnow-tray-small.letter-landscape",
       "case-a.a4-landscape",
       "case-a.letter-landscape",
+      "minnow-pairing-plates-practice.a4-landscape",
+      "minnow-pairing-plates-practice.letter-landscape",
+      "minnow-pairing-lag-practice.a4-landscape",
+      "minnow-pairing-lag-practice.letter-landscape",
+      "minnow-plate-bar-2-practice.a5-landscape",
     ]);
   });
 

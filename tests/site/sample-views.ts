@@ -49,6 +49,7 @@ function frame(id: string, format: SheetFrame["format"]): SheetFrame {
       sources: "Sources: Minnow instructions for use, issue C, 2026-09-01",
     },
     cautions: [caution],
+    practice: { words: "Answers: another card.", answers: "another-card" },
     sections: [{ figure: rectangle(`${id}-cut`, 40, 6), words: "Screw seated in its hole." }],
     scaleBar: rectangle(`${id}-bar`, 50, 4),
     cardCode: rectangle(`${id}-code`, 10, 10),
