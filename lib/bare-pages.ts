@@ -26,7 +26,7 @@ export function configureBarePages(config: Config): { dir: { input: string; outp
   );
   const prints = new Map();
   const told = { catalogue, derived, sheets, fragments, findings, prints, packs: [] };
-  const drawings = siteDrawings({ catalogue, derived, pictures, today });
+  const drawings = siteDrawings({ catalogue, derived, pictures, today }, sheets);
   const input = { ...told, rules, pictures, drawings, today, pdf: false };
   const output = ".dist-pages";
   configurePages(config, input);

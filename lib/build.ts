@@ -94,7 +94,7 @@ export async function build(options: BuildOptions): Promise<number> {
         packs: printed?.packs ?? [],
         rules,
         pictures,
-        drawings: siteDrawings({ catalogue, derived, pictures, today }),
+        drawings: siteDrawings({ catalogue, derived, pictures, today }, sheets),
         today,
         pdf,
       },

@@ -1,25 +1,84 @@
+import type { Figure } from "../model/figure.ts";
+import type { SheetView } from "../model/sheet.ts";
 import type { SiteDrawings } from "../model/site-drawings.ts";
+import { visions } from "../model/vision.ts";
+import type { OpeningKind } from "../model/zone.ts";
 import { isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { deadReadings } from "./dead-readings.ts";
+import { gallery } from "./gallery.ts";
+import { openingWords } from "./hole-symbols.ts";
+import { drawnPlate } from "./plate-facts.ts";
 import { sectionViews } from "./section-views.ts";
 
 const cut = { width: 110, height: 56, letter: 4 };
+const [sideWidth, pairWidth] = [190, 100];
+
+function chainCuts(composing: Composing): SiteDrawings["chains"] {
+  return new Map(
+    composing.derived.chains.map((chain, index) => {
+      const views = isLag(chain) ? (["lag-holes", "lag-seated"] as const) : (["seated"] as const);
+      const wanted = views.map((view) => [chain, view] as const);
+      const made = sectionViews(composing, `chain${index + 1}`, wanted, cut);
+      return [chain.id, made.map(({ figure }) => figure)];
+    }),
+  );
+}
+
+function plateSides({ catalogue, derived, pictures }: Composing): SiteDrawings["plates"] {
+  return new Map(
+    [...catalogue.plates.keys()].flatMap((id): [string, Figure][] => {
+      const laid = derived.plates.find(({ plate }) => plate === id);
+      if (laid === undefined) return [];
+      const { thickness, bend_zones } = drawnPlate(catalogue, id);
+      const side = { thickness, bends: bend_zones.map(({ between }) => between) };
+      return [[id, pictures.plateSide(`side-${id}`, laid, side, sideWidth)]];
+    }),
+  );
+}
+
+function alikePairs({ catalogue, derived, pictures }: Composing): SiteDrawings["alike"] {
+  const pairs = derived.lookAlikes.flatMap(({ a, b }, index) => {
+    const [one, other] = [catalogue.instruments.get(a), catalogue.instruments.get(b)];
+    if (one === undefined || other === undefined) return [];
+    const { interfaces } = catalogue;
+    const figure = pictures.alikePair(`alike${index + 1}`, [one, other], interfaces, pairWidth);
+    return [{ a, b, figure }];
+  });
+  const ids = new Set(pairs.flatMap(({ a, b }) => [a, b]));
+  return new Map(
+    [...ids].map((id) => [
+      id,
+      pairs.filter(({ a, b }) => a === id || b === id).map(({ figure }) => figure),
+    ]),
+  );
+}
+
+function proofSymbols({ pictures }: Composing): SiteDrawings["proof"] {
+  const kinds = Object.keys(openingWords) as readonly OpeningKind[];
+  return new Map(
+    visions.map(({ id }) => [id, kinds.map((kind) => pictures.hole(`proof-${id}-${kind}`, kind))]),
+  );
+}
 
 /** The drawings that only the site's pages show, keyed by what they show. */
-export function siteDrawings(composing: Composing): SiteDrawings {
-  const { catalogue, derived } = composing;
+export function siteDrawings(composing: Composing, sheets: readonly SheetView[]): SiteDrawings {
+  const { catalogue } = composing;
+  const chains = chainCuts(composing);
+  const plates = plateSides(composing);
+  const alike = alikePairs(composing);
+  const screws = new Map(
+    [...catalogue.screws.keys()].map(
+      (id) => [id, deadReadings(composing, "site", [id], cut)] as const,
+    ),
+  );
+  const drawn = { cuts: chains, dead: screws, sides: [...plates.values()], alike };
   return {
-    chains: new Map(
-      derived.chains.map((chain, index) => {
-        const views = isLag(chain) ? (["lag-holes", "lag-seated"] as const) : (["seated"] as const);
-        const wanted = views.map((view) => [chain, view] as const);
-        const made = sectionViews(composing, `chain${index + 1}`, wanted, cut);
-        return [chain.id, made.map(({ figure }) => figure)];
-      }),
-    ),
-    screws: new Map(
-      [...catalogue.screws.keys()].map((id) => [id, deadReadings(composing, "site", [id], cut)]),
-    ),
+    chains,
+    screws,
+    plates,
+    alike,
+    proof: proofSymbols(composing),
+    gallery: gallery(composing, sheets, drawn),
   };
 }

@@ -1,9 +1,11 @@
 import type { Pictures } from "../model/figure.ts";
+import { alikePair } from "./figures/alike-pair.ts";
 import { cardCode } from "./figures/card-code.ts";
 import { deadReading } from "./figures/dead-reading.ts";
 import { hole } from "./figures/hole.ts";
 import { plateMap } from "./figures/plate-map.ts";
 import { plateOutline } from "./figures/plate-outline.ts";
+import { plateSide } from "./figures/plate-side.ts";
 import { scaleBar } from "./figures/scale-bar.ts";
 import { screw } from "./figures/screw.ts";
 import { section } from "./figures/section.ts";
@@ -20,6 +22,8 @@ export const pictures: Pictures = {
   screw,
   section,
   deadReading,
+  plateSide,
+  alikePair,
   plateMap,
   plateOutline,
   step,

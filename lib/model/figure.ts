@@ -75,6 +75,12 @@ export type SectionSize = {
   readonly letter?: number;
 };
 
+/** What a plate shows from the side that its outline does not: how thick it is (micrometres), and between which holes it may be bent. */
+export type PlateSide = {
+  readonly thickness: { readonly head?: number | undefined; readonly shaft: number };
+  readonly bends: readonly (readonly [string, string])[];
+};
+
 /** A slot of a tray map with what lies in it, already worded. */
 export type TrayMapSlot = {
   readonly slot: string;
@@ -132,6 +138,15 @@ export type Pictures = {
     plate: LaidPlate,
     size: { readonly width: number; readonly height: number },
     marked?: readonly string[],
+  ): Figure;
+  /** The plate from the side, in true proportion. */
+  plateSide(id: string, plate: LaidPlate, side: PlateSide, width: number): Figure;
+  /** Two look-alikes at true size, the telling feature enlarged. */
+  alikePair(
+    id: string,
+    pair: readonly [Defined<Instrument>, Defined<Instrument>],
+    interfaces: Interfaces,
+    width: number,
   ): Figure;
   /** A plate's outline alone, at most `width` long. */
   plateOutline(id: string, plate: LaidPlate, width: number): Figure;

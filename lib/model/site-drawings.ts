@@ -1,4 +1,5 @@
 import type { Figure } from "./figure.ts";
+import type { Vision } from "./vision.ts";
 
 /** Drawings that only the site's pages show. */
 export type SiteDrawings = {
@@ -6,4 +7,16 @@ export type SiteDrawings = {
   readonly chains: ReadonlyMap<string, readonly Figure[]>;
   /** By screw id: a reading that its rack does not answer. */
   readonly screws: ReadonlyMap<string, readonly Figure[]>;
+  /** By plate id: the plate from the side, its first length. */
+  readonly plates: ReadonlyMap<string, Figure>;
+  /** By instrument id: it beside each instrument that it is taken for. */
+  readonly alike: ReadonlyMap<string, readonly Figure[]>;
+  /** Symbols that stand together on sheets, once for each way of seeing. */
+  readonly proof: ReadonlyMap<Vision["id"], readonly Figure[]>;
+  /** Every drawn part and figure with its numbers, in groups. */
+  readonly gallery: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly figures: readonly Figure[];
+  }[];
 };

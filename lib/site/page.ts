@@ -51,6 +51,24 @@ export type Block =
   | { readonly kind: "cards"; readonly cards: readonly CardEntry[] }
   | { readonly kind: "sheet"; readonly html: string }
   | { readonly kind: "reveal"; readonly summary: string; readonly html: string }
+  | { readonly kind: "reveal"; readonly summary: string; readonly html: string }
+  | {
+      readonly kind: "visions";
+      readonly filters: readonly { readonly id: string; readonly values: string }[];
+      readonly seen: readonly {
+        readonly id: string;
+        readonly name: string;
+        readonly symbols: readonly Figure[];
+      }[];
+    }
+  | {
+      readonly kind: "seen";
+      readonly title: string;
+      readonly image: string;
+      readonly width: number;
+      readonly height: number;
+      readonly views: readonly { readonly id: string; readonly name: string }[];
+    }
   | { readonly kind: "search" }
   | { readonly kind: "code"; readonly text: string };
 

@@ -8,13 +8,16 @@ import type { Link, Page } from "./page.ts";
 import { aboutPage } from "./pages/about-page.ts";
 import { cardPages } from "./pages/card-pages.ts";
 import { findingsPage } from "./pages/findings-page.ts";
+import { galleryPage } from "./pages/gallery-page.ts";
 import { glossaryPage } from "./pages/glossary-page.ts";
 import { hostingPage } from "./pages/hosting-page.ts";
 import { indexPages } from "./pages/index-pages.ts";
 import { instrumentPages } from "./pages/instrument-pages.ts";
 import { marksPage } from "./pages/marks-page.ts";
 import { platePages } from "./pages/plate-pages.ts";
+import { practicePages } from "./pages/practice-pages.ts";
 import { procedurePages } from "./pages/procedure-pages.ts";
+import { proofPage } from "./pages/proof-page.ts";
 import { rulePages } from "./pages/rule-pages.ts";
 import { screwPages } from "./pages/screw-pages.ts";
 import { searchEntries } from "./pages/search-entries.ts";
@@ -51,7 +54,8 @@ const more: readonly Link[] = [
 ];
 
 /** All pages of the site, in the order of their paths. */
-function sitePages(input: SiteInput): Page[] {
+function sitePages(all: SiteInput): Page[] {
+  const input = { ...all, sheets: all.sheets.filter(({ practice }) => practice === undefined) };
   const pages = [
     startPage(input),
     marksPage(input),
@@ -69,6 +73,9 @@ function sitePages(input: SiteInput): Page[] {
     ...procedurePages(input),
     ...techniquePages(input),
     ...cardPages(input),
+    ...practicePages(all),
+    galleryPage(input),
+    proofPage(input),
   ];
   return pages.sort((a, b) => (a.path < b.path ? -1 : 1));
 }

@@ -526,6 +526,8 @@ const pictures: Pictures = {
     ...figure(id, size.width, size.height),
     scaleWords: "drawn at true size",
   }),
+  plateSide: (id) => figure(id),
+  alikePair: (id) => figure(id),
   plateOutline: (id) => figure(id),
   step: (id, verb) => figure(`${id}-${verb}`),
   trayMap: (id, _tray, _slots, _interfaces, size) => figure(id, size.width, size.height),

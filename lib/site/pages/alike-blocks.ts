@@ -17,5 +17,6 @@ export function alikeBlocks(input: SiteInput, id: string): readonly Block[] {
         [{ text: a === id ? tell : (tellOfB ?? tell) }],
       ]),
     },
+    ...(input.drawings.alike.get(id) ?? []).map((figure) => ({ kind: "figure", figure }) as const),
   ];
 }

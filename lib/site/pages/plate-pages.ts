@@ -31,6 +31,7 @@ export function platePages(input: SiteInput): readonly Page[] {
     const other = counterpart(catalogue, plate);
     const family = plateFamily(catalogue, plate);
     const map = longest(input, plate);
+    const side = input.drawings.plates.get(plate.id);
     const places = placesOf(input, plate.id);
     const procedures: readonly Link[] = [...catalogue.procedures.values()]
       .filter(({ families }) => families.includes(family))
@@ -58,6 +59,7 @@ export function platePages(input: SiteInput): readonly Page[] {
       titled: true,
       blocks: [
         ...(map ? [{ kind: "figure", figure: map.map } as const] : []),
+        ...(side ? [{ kind: "figure", figure: side } as const] : []),
         { kind: "facts", facts },
         ...cardsBlocks(
           input,

@@ -105,6 +105,14 @@ export function startPage(input: SiteInput): Page {
                 links: [{ text: "All cards", to: "cards/index.html" }, ...packLinks(input)],
               },
               {
+                name: "Practice and pictures",
+                links: [
+                  { text: "Practice sheets", to: "practice/index.html" },
+                  { text: "Every drawing and its numbers", to: "gallery/index.html" },
+                  { text: "In grey and to colour-blind eyes", to: "proof/index.html" },
+                ],
+              },
+              {
                 name: "Systems and techniques",
                 links: [
                   ...[...catalogue.systems.keys()].map((id) => systemLink(input, id)),
