@@ -9,6 +9,7 @@ import { type BuildOptions, checkLibrary } from "./index.ts";
 import type { BuiltPrint } from "./model/built.ts";
 import { type Finding, refuses } from "./model/finding.ts";
 import { keyOf, printLibrary } from "./print-library.ts";
+import { diskFault } from "./publish/disk-fault.ts";
 import { takeLock } from "./publish/lock.ts";
 import { writeManifest } from "./publish/manifest.ts";
 import { dropStaging, openStaging, recover, swapIn } from "./publish/staging.ts";
@@ -112,6 +113,8 @@ export async function build(options: BuildOptions): Promise<number> {
     for (const line of summary) say(line);
     for (const [stage, seconds] of times) say(`${seconds.toFixed(1).padStart(7)} s  ${stage}`);
     return code;
+  } catch (error) {
+    throw diskFault(error, out) ?? error;
   } finally {
     for (const signal of signals) process.off(signal, interrupted);
     process.off("exit", leave);

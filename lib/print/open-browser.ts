@@ -9,9 +9,11 @@ const quiet = [
   "--disable-component-update",
   "--disable-sync",
   "--font-render-hinting=none",
+  "--host-resolver-rules=MAP * ~NOTFOUND",
 ];
 
-/** A headless browser for printing; PUPPETEER_EXECUTABLE_PATH names it, TRAYLEAF_BROWSER_ARGS adds flags decided at set-up. */
+/** A headless browser for printing; PUPPETEER_EXECUTABLE_PATH names it, TRAYLEAF_BROWSER_ARGS adds flags decided at set-up.
+ * Stops with 3 when none is named, throws when it does not start. */
 export async function openBrowser(): Promise<Browser> {
   const executablePath = process.env["PUPPETEER_EXECUTABLE_PATH"];
   if (!executablePath) {
@@ -29,23 +31,22 @@ export async function openBrowser(): Promise<Browser> {
       args: [...new Set([...quiet, ...root, ...asked])],
       pipe: true,
       headless: true,
-      timeout: 30_000,
-      protocolTimeout: 30_000,
+      timeout: 12_000,
+      protocolTimeout: 240_000,
     });
   } catch (error) {
     const [first = ""] = String(error instanceof Error ? error.message : error).split("\n");
-    throw new Stop(
-      3,
-      `The browser ${executablePath} did not start: ${first}.`,
-      "Set PUPPETEER_EXECUTABLE_PATH to a Chromium that runs.",
-    );
+    throw new Error(`${executablePath} did not start: ${first}`);
   }
 }
 
-/** Ends a browser and, should it not answer, kills it. */
-export async function closeBrowser(browser: Browser): Promise<void> {
+/** Ends a browser with all its processes, whatever state they are in, and waits until they are gone. */
+export async function endBrowser(browser: Browser): Promise<void> {
   const child = browser.process();
-  const killed = setTimeout(() => child?.kill("SIGKILL"), 5_000);
-  await browser.close().catch(() => child?.kill("SIGKILL"));
-  clearTimeout(killed);
+  try {
+    if (child?.pid) process.kill(-child.pid, "SIGKILL");
+  } catch {
+    child?.kill("SIGKILL");
+  }
+  await browser.close().catch(() => undefined);
 }

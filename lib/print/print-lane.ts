@@ -1,6 +1,6 @@
 import type { Browser } from "puppeteer";
 import { Stop } from "../model/stop.ts";
-import { closeBrowser, openBrowser } from "./open-browser.ts";
+import { endBrowser, openBrowser } from "./open-browser.ts";
 import type { Printed, PrintJob, PrintOptions } from "./print-job.ts";
 import { printOne } from "./print-one.ts";
 import { readBack } from "./read-back.ts";
@@ -19,14 +19,14 @@ export async function printLane(
   let browser: Browser | undefined;
   let warm: WarmPage | undefined;
   const close = async (): Promise<void> => {
-    if (browser) await closeBrowser(browser);
+    if (browser) await endBrowser(browser);
     browser = undefined;
     warm = undefined;
   };
   const print = async (job: PrintJob): Promise<Printed> => {
     browser ??= await openBrowser();
     warm ??= await whileAlive(warmPage(browser, options), browser);
-    const raw = await whileAlive(printOne(warm, job), browser);
+    const raw = await whileAlive(printOne(warm, job), browser, warm.page);
     return readBack(raw, job, options.day);
   };
   try {

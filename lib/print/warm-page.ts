@@ -20,7 +20,7 @@ export async function warmPage(
   page.on("request", (request) => {
     const { protocol } = new URL(request.url());
     if (protocol === "data:" || protocol === "about:") void request.continue();
-    else void request.abort();
+    else void request.abort("aborted");
   });
   const policy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
   await page.setContent(

@@ -157,7 +157,7 @@ export function configurePages(config: EleventyConfig, input: SiteInput): number
   return pages.length;
 }
 
-/** Writes every page and asset of the site into `folder`; returns the number of pages. Stops with the cause when Eleventy fails. */
+/** Writes every page and asset of the site into `folder`; returns the number of pages. Stops with the cause when Eleventy fails; an error of the disk passes on. */
 export async function writeSite(input: SiteInput, folder: string): Promise<number> {
   let count = 0;
   const eleventy = new Eleventy(join(templatesFolder, "pages"), folder, {
@@ -176,6 +176,7 @@ export async function writeSite(input: SiteInput, folder: string): Promise<numbe
       error instanceof Error
         ? ((error as { originalError?: Error }).originalError ?? error)
         : new Error(String(error));
+    if ("code" in cause && "syscall" in cause) throw cause;
     throw new Stop(
       5,
       `The site could not be written: ${cause.message.split("\n")[0]}.`,
