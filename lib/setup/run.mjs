@@ -1,3 +1,4 @@
+import { bench } from "./bench.mjs";
 import { commandLine } from "./command-line.mjs";
 import { endsPlainly } from "./ends-plainly.mjs";
 import { SetupStop } from "./setup-stop.mjs";
@@ -9,6 +10,7 @@ const [task = "", ...words] = process.argv.slice(2);
 const tasks = {
   start: () => commandLine(["build", ...words]),
   mutate: () => commandLine(["mutate", ...words]),
+  bench: () => bench(words),
   serve: () => commandLine(["serve", ...words]),
   test: () => wholeTests(words),
   "test-quick": () => quickTests(words),
