@@ -16,34 +16,43 @@ import { glidingHoleComesFirst } from "./rules/gliding-hole-comes-first.ts";
 import { guardingStepIsNotSkipped } from "./rules/guarding-step-is-not-skipped.ts";
 import { guideEndIsNamed } from "./rules/guide-end-is-named.ts";
 import { holePartIsNamed } from "./rules/hole-part-is-named.ts";
+import { holesLieInThePlate } from "./rules/holes-lie-in-the-plate.ts";
 import { hooksAreCheckedFirst } from "./rules/hooks-are-checked-first.ts";
 import { identityStandsOnEverySheet } from "./rules/identity-stands-on-every-sheet.ts";
 import { lastTurnsAreByHand } from "./rules/last-turns-are-by-hand.ts";
+import { lengthsAreWhole } from "./rules/lengths-are-whole.ts";
 import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
 import { limiterIsInDate } from "./rules/limiter-is-in-date.ts";
 import { lookAlikePlatesAreSigned } from "./rules/look-alike-plates-are-signed.ts";
+import { markSaysTheSize } from "./rules/mark-says-the-size.ts";
 import { marksAreReadWithTheirSleeve } from "./rules/marks-are-read-with-their-sleeve.ts";
 import { nearCortexLockingIsAskedFor } from "./rules/near-cortex-locking-is-asked-for.ts";
 import { neutralScrewComesBeforeLoaded } from "./rules/neutral-screw-comes-before-loaded.ts";
 import { neutralTermIsUsed } from "./rules/neutral-term-is-used.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
+import { outlineAgreesWithItsWords } from "./rules/outline-agrees-with-its-words.ts";
+import { outlineIsSmooth } from "./rules/outline-is-smooth.ts";
 import { partLiesInATray } from "./rules/part-lies-in-a-tray.ts";
 import { partsAreOfOneSystem } from "./rules/parts-are-of-one-system.ts";
+import { permitHasItsTechnique } from "./rules/permit-has-its-technique.ts";
 import { permittedScrewFitsItsHole } from "./rules/permitted-screw-fits-its-hole.ts";
 import { pilotDrillHasASpare } from "./rules/pilot-drill-has-a-spare.ts";
 import { pilotSuitsTheCore } from "./rules/pilot-suits-the-core.ts";
 import { plainScrewsComeBeforeLocking } from "./rules/plain-screws-come-before-locking.ts";
 import { planHasItsChain } from "./rules/plan-has-its-chain.ts";
+import { planRunsInOrder } from "./rules/plan-runs-in-order.ts";
 import { plateSideMatchesTheCase } from "./rules/plate-side-matches-the-case.ts";
 import { rackCoversThePlan } from "./rules/rack-covers-the-plan.ts";
 import { removalIsNamed } from "./rules/removal-is-named.ts";
+import { requiredCautionStandsAtItsStep } from "./rules/required-caution-stands-at-its-step.ts";
 import { requiredCautionsArePrinted } from "./rules/required-cautions-are-printed.ts";
 import { screwHasOnePilotDrill } from "./rules/screw-has-one-pilot-drill.ts";
 import { screwNumbersAgree } from "./rules/screw-numbers-agree.ts";
 import { screwThatCutsNoThreadHasATap } from "./rules/screw-that-cuts-no-thread-has-a-tap.ts";
 import { sheetDefers } from "./rules/sheet-defers.ts";
 import { sheetFitsOnePage } from "./rules/sheet-fits-one-page.ts";
+import { sideAgreesWithItsName } from "./rules/side-agrees-with-its-name.ts";
 import { sideStandsInWords } from "./rules/side-stands-in-words.ts";
 import { sidesCarryDifferentMarks } from "./rules/sides-carry-different-marks.ts";
 import { signOffIsDated } from "./rules/sign-off-is-dated.ts";
@@ -56,7 +65,11 @@ import { sleeveIsOutBeforeMeasuring } from "./rules/sleeve-is-out-before-measuri
 import { sleeveIsTurnedInSquare } from "./rules/sleeve-is-turned-in-square.ts";
 import { slotsDoNotOverlap } from "./rules/slots-do-not-overlap.ts";
 import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
+import { stepAsksForItsInstrument } from "./rules/step-asks-for-its-instrument.ts";
+import { stepsStandInWorkingOrder } from "./rules/steps-stand-in-working-order.ts";
 import { techniqueCarriesItsCautions } from "./rules/technique-carries-its-cautions.ts";
+import { techniqueHasEveryStep } from "./rules/technique-has-every-step.ts";
+import { techniqueIsToldApartAloud } from "./rules/technique-is-told-apart-aloud.ts";
 import { trayCanBeLifted } from "./rules/tray-can-be-lifted.ts";
 import { trayHoldsEveryInstrument } from "./rules/tray-holds-every-instrument.ts";
 import { trayTotalAddsUp } from "./rules/tray-total-adds-up.ts";
@@ -82,34 +95,43 @@ export const rules: readonly Rule[] = [
   guardingStepIsNotSkipped,
   guideEndIsNamed,
   holePartIsNamed,
+  holesLieInThePlate,
   hooksAreCheckedFirst,
   identityStandsOnEverySheet,
   lastTurnsAreByHand,
+  lengthsAreWhole,
   limiterBelongsToTheScrew,
   limiterIsInDate,
   lookAlikePlatesAreSigned,
+  markSaysTheSize,
   marksAreReadWithTheirSleeve,
   nearCortexLockingIsAskedFor,
   neutralScrewComesBeforeLoaded,
   neutralTermIsUsed,
   noClaimIsMade,
   orientationIsShown,
+  outlineAgreesWithItsWords,
+  outlineIsSmooth,
   partLiesInATray,
   partsAreOfOneSystem,
+  permitHasItsTechnique,
   permittedScrewFitsItsHole,
   pilotDrillHasASpare,
   pilotSuitsTheCore,
   plainScrewsComeBeforeLocking,
   planHasItsChain,
+  planRunsInOrder,
   plateSideMatchesTheCase,
   rackCoversThePlan,
   removalIsNamed,
+  requiredCautionStandsAtItsStep,
   requiredCautionsArePrinted,
   screwHasOnePilotDrill,
   screwNumbersAgree,
   screwThatCutsNoThreadHasATap,
   sheetDefers,
   sheetFitsOnePage,
+  sideAgreesWithItsName,
   sideStandsInWords,
   sidesCarryDifferentMarks,
   signOffIsDated,
@@ -122,7 +144,11 @@ export const rules: readonly Rule[] = [
   sleeveIsTurnedInSquare,
   slotsDoNotOverlap,
   statedLengthIsTheOutlinesLength,
+  stepAsksForItsInstrument,
+  stepsStandInWorkingOrder,
   techniqueCarriesItsCautions,
+  techniqueHasEveryStep,
+  techniqueIsToldApartAloud,
   trayCanBeLifted,
   trayHoldsEveryInstrument,
   trayTotalAddsUp,

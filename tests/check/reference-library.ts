@@ -197,7 +197,16 @@ const drive = {
   uses: { kind: "driver-shaft" },
   also: [{ kind: "handle" }],
 };
-const tighten = { id: "tighten", verb: "tighten-by-hand", say: "Tighten by hand." };
+const tighten = {
+  id: "tighten",
+  verb: "tighten-by-hand",
+  say: "Tighten by hand.",
+  uses: { kind: "driver-shaft" },
+  also: [{ kind: "handle" }],
+};
+const confirm = (say: string) => ({ id: "confirm", verb: "confirm", say, decides: "surgeon" });
+const takeOut = (uses: object) => ({ id: "out", verb: "take-out", say: "Take it out.", uses });
+const guide = (end: string) => ({ kind: "plain-guide", use: "pilot", end });
 const plainCautions = ["sharp-drill", "read-back"];
 const plainRecipe = {
   zone_kinds: ["plain-round", "plain-oblong"],
@@ -285,6 +294,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     required_cautions: ["no-power", "square-sleeve", "sleeve-out", "plain-first", ...plainCautions],
     source,
     steps: [
+      confirm("All plain-head screws of this segment are in."),
       {
         id: "sleeve",
         verb: "turn-in-sleeve",
@@ -292,17 +302,18 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         uses: { kind: "threaded-sleeve" },
       },
       { ...pilot, say: "Drill through the sleeve." },
-      { id: "out", verb: "take-out", say: "Take the sleeve out." },
+      takeOut({ kind: "threaded-sleeve" }),
       measure,
       drive,
       {
         id: "limit",
         verb: "tighten-to-limit",
         say: "Tighten by hand until it clicks once.",
-        uses: { kind: "torque-limiter" },
-        also: [{ kind: "handle" }],
+        uses: { kind: "driver-shaft" },
+        also: [{ kind: "torque-limiter" }, { kind: "handle" }],
         cautions: ["no-power"],
       },
+      { id: "tally", verb: "final-pass", say: "Tick this screw.", tally: "locking-screws" },
     ],
   },
   "recipe/cortical-neutral": {
@@ -313,9 +324,10 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         id: "guide",
         verb: "aim-guide",
         say: "Hold the centred end in the slot.",
-        uses: { kind: "plain-guide", use: "pilot", end: "centred" },
+        uses: guide("centred"),
       },
       pilot,
+      takeOut(guide("centred")),
       measure,
       tap,
       drive,
@@ -329,17 +341,20 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     name: "plain-head screw, compression",
     phrase: "offset, for compression",
     steps: [
+      confirm("One segment is already fixed."),
       {
         id: "guide",
         verb: "aim-guide",
         say: "Hold the offset end in the slot, arrow towards the fracture.",
-        uses: { kind: "plain-guide", use: "pilot", end: "offset" },
+        uses: guide("offset"),
       },
       pilot,
+      takeOut(guide("offset")),
       measure,
       tap,
       drive,
-      tighten,
+      { ...confirm("Nothing blocks the plate."), id: "loosen" },
+      { ...tighten, verb: "watch-gap", say: "Tighten by hand and watch the gap." },
     ],
   },
   "recipe/lag-through-plate": {
@@ -350,6 +365,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     name: "lag screw through the plate",
     phrase: "as lag screw",
     steps: [
+      confirm("The hole crosses the fracture."),
       {
         id: "guide",
         verb: "aim-guide",
@@ -370,6 +386,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         uses: { kind: "reduction-insert" },
       },
       { ...pilot, say: "Drill the far side." },
+      takeOut({ kind: "reduction-insert" }),
       measure,
       tap,
       drive,

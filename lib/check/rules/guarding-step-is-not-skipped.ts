@@ -50,10 +50,10 @@ export const guardingStepIsNotSkipped: Rule = {
   examples: [
     passes("a tap", "The surgeon may leave out the tap of a screw that cuts its own thread."),
     fails("the last turns", "The step with the limiter may be left out.", {
-      "recipe/locking-through-sleeve steps.5.skip": skip("surgeon"),
+      "recipe/locking-through-sleeve steps.6.skip": skip("surgeon"),
     }),
     fails("the only measuring", "The gauge may be left out, and no marks are read.", {
-      "recipe/cortical-neutral steps.2.skip": skip("instructions-or-protocol"),
+      "recipe/cortical-neutral steps.3.skip": skip("instructions-or-protocol"),
     }),
     fails("the final pass", "The last step of the procedure may be left out.", {
       "procedure/lower-fibula steps.3.skip": skip("surgeon"),

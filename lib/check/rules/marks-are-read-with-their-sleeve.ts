@@ -49,8 +49,8 @@ export const marksAreReadWithTheirSleeve: Rule = {
       edits: [
         { file: "instrument/drill-27-pilot", path: ["marks_for_sleeve_length"], value: 36 },
         { file: "instrument/drill-20", path: ["marks_for_sleeve_length"], value: 30 },
-        { file: "recipe/locking-through-sleeve", path: ["steps", 2, "verb"], value: "read-marks" },
-        { file: "recipe/locking-through-sleeve", path: ["steps", 3, "verb"], value: "take-out" },
+        { file: "recipe/locking-through-sleeve", path: ["steps", 3, "verb"], value: "read-marks" },
+        { file: "recipe/locking-through-sleeve", path: ["steps", 4, "verb"], value: "take-out" },
       ],
     },
     {
@@ -59,7 +59,7 @@ export const marksAreReadWithTheirSleeve: Rule = {
       shows: "Drill 2.7 has marks for a sleeve of 30; sleeve 3.5 is 36 long: 6 too much.",
       edits: [
         { file: "instrument/drill-27-pilot", path: ["marks_for_sleeve_length"], value: 30 },
-        { file: "recipe/locking-through-sleeve", path: ["steps", 2, "verb"], value: "read-marks" },
+        { file: "recipe/locking-through-sleeve", path: ["steps", 3, "verb"], value: "read-marks" },
       ],
     },
   ],

@@ -41,16 +41,16 @@ export const nearCortexLockingIsAskedFor: Rule = {
   examples: [
     passes("asked for", "Near cortex only: default false, the surgeon decides.", {
       [`${recipe} default`]: false,
-      [`${recipe} steps.1.near_cortex_only`]: true,
-      [`${recipe} steps.1.decides`]: "surgeon",
+      [`${recipe} steps.2.near_cortex_only`]: true,
+      [`${recipe} steps.2.decides`]: "surgeon",
     }),
     fails("the usual way", "Near cortex only in a default technique.", {
-      [`${recipe} steps.1.near_cortex_only`]: true,
-      [`${recipe} steps.1.decides`]: "surgeon",
+      [`${recipe} steps.2.near_cortex_only`]: true,
+      [`${recipe} steps.2.decides`]: "surgeon",
     }),
     fails("nobody decides", "Near cortex only, and no surgeon decides.", {
       [`${recipe} default`]: false,
-      [`${recipe} steps.1.near_cortex_only`]: true,
+      [`${recipe} steps.2.near_cortex_only`]: true,
     }),
   ],
 };

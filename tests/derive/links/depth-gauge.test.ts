@@ -27,7 +27,7 @@ it("leaves a gauge for the sleeve once the sleeve is out", () => {
 });
 
 it("takes a gauge for the sleeve while the sleeve is in", () => {
-  const stays = change("recipe/locking-through-sleeve", "steps", 2).to({
+  const stays = change("recipe/locking-through-sleeve", "steps", 3).to({
     id: "look",
     verb: "confirm",
     say: "Look.",
