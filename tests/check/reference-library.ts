@@ -484,8 +484,8 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     up_face: "The etched face lies up.",
     outline: [
       { at: [0, -6] },
-      { from: "end", at: [0, -6] },
-      { from: "end", at: [0, 6] },
+      { from: "end", at: [0, -5] },
+      { from: "end", at: [0, 5] },
       { at: [0, 6] },
     ],
     tail: 8,

@@ -74,8 +74,9 @@ export const outlineAgreesWithItsWords: Rule = {
     fails("the broad end called narrow", "The start lies towards the body.", {
       "plate/lower-fibula-left proximal": "start",
     }),
-    fails("no side, two shapes", "One edge at −6, the other at 5.", {
+    fails("no side, two shapes", "One corner at −5.5, the other at 6.", {
       "plate/lower-fibula-left side": "none",
+      "plate/lower-fibula-left outline.0.at": [0, -5.5],
     }),
   ],
 };
