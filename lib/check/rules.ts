@@ -45,7 +45,6 @@ import { planRunsInOrder } from "./rules/plan-runs-in-order.ts";
 import { plateSideMatchesTheCase } from "./rules/plate-side-matches-the-case.ts";
 import { rackCoversThePlan } from "./rules/rack-covers-the-plan.ts";
 import { removalIsNamed } from "./rules/removal-is-named.ts";
-import { requiredCautionStandsAtItsStep } from "./rules/required-caution-stands-at-its-step.ts";
 import { requiredCautionsArePrinted } from "./rules/required-cautions-are-printed.ts";
 import { screwHasOnePilotDrill } from "./rules/screw-has-one-pilot-drill.ts";
 import { screwNumbersAgree } from "./rules/screw-numbers-agree.ts";
@@ -66,6 +65,7 @@ import { sleeveIsTurnedInSquare } from "./rules/sleeve-is-turned-in-square.ts";
 import { slotsDoNotOverlap } from "./rules/slots-do-not-overlap.ts";
 import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
 import { stepAsksForItsInstrument } from "./rules/step-asks-for-its-instrument.ts";
+import { stepCautionIsRequired } from "./rules/step-caution-is-required.ts";
 import { stepsStandInWorkingOrder } from "./rules/steps-stand-in-working-order.ts";
 import { techniqueCarriesItsCautions } from "./rules/technique-carries-its-cautions.ts";
 import { techniqueHasEveryStep } from "./rules/technique-has-every-step.ts";
@@ -124,7 +124,6 @@ export const rules: readonly Rule[] = [
   plateSideMatchesTheCase,
   rackCoversThePlan,
   removalIsNamed,
-  requiredCautionStandsAtItsStep,
   requiredCautionsArePrinted,
   screwHasOnePilotDrill,
   screwNumbersAgree,
@@ -145,6 +144,7 @@ export const rules: readonly Rule[] = [
   slotsDoNotOverlap,
   statedLengthIsTheOutlinesLength,
   stepAsksForItsInstrument,
+  stepCautionIsRequired,
   stepsStandInWorkingOrder,
   techniqueCarriesItsCautions,
   techniqueHasEveryStep,

@@ -116,12 +116,6 @@ export const holesLieInThePlate: Rule = {
     fails("outside", "300 along a plate of 54.", {
       "plate/lower-fibula-left holes.0.at": [300, -3],
     }),
-<<<<<<< HEAD
-    fails("outside", "Ten times as far along.", {
-      "plate/lower-fibula-left holes.0.at": [500, -3],
-    }),
-=======
->>>>>>> 88433df (Check outlines, holes, marks and lengths against their second witnesses.)
     fails("in another hole", "Both at 9, 2.", { "plate/lower-fibula-left holes.0.at": [9, 2] }),
     fails("a hole of the head among the row", "Head hole at 40, the row from 20 on.", {
       "plate/lower-fibula-left holes.0.at": [40, -3.1],

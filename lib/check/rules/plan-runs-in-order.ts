@@ -1,8 +1,8 @@
 import { known } from "../../model/catalogue.ts";
 import { wholeMm } from "../../model/measure.ts";
+import { rackLengths } from "../../model/rack-lengths.ts";
 import type { Rule } from "../../model/rule.ts";
 import { fails, passes } from "../example.ts";
-import { rackLengths } from "../rack-lengths.ts";
 
 const plan = (index: number, more: object) => ({
   hole: ["S1", "S3"][index],

@@ -22,8 +22,7 @@ const screwWork: readonly (readonly Verb[])[] = [
 const plateWork: readonly (readonly Verb[])[] = [
   ["hold", "seat-hooks"],
   ["drive-screw", "watch-gap", "tighten-by-hand", "tighten-to-limit"],
-  ["take-out-wires"],
-  ["final-pass"],
+  ["take-out-wires", "final-pass"],
   ["count"],
 ];
 
@@ -51,7 +50,7 @@ export const stepsStandInWorkingOrder: Rule = {
   severity: "stop",
   about: "technique",
   summary:
-    "A technique guides, drills, clears, measures, taps, drives and tightens in that order; a procedure holds, fixes, takes wires out, tightens once more and counts.",
+    "A technique guides, drills, clears, measures, taps, drives and tightens in that order; a procedure holds, fixes, takes wires out and tightens once more, and counts.",
   why: "Read aloud step by step, a swapped pair of lines is done in the swapped order.",
   fix: "Put the steps in the order in which the hands work.",
   source: "common practice",
