@@ -3,6 +3,7 @@ import type { SheetView } from "../model/sheet.ts";
 import type { SiteDrawings } from "../model/site-drawings.ts";
 import { visions } from "../model/vision.ts";
 import type { OpeningKind } from "../model/zone.ts";
+import { backTables } from "./back-tables.ts";
 import { isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { deadReadings } from "./dead-readings.ts";
@@ -78,6 +79,9 @@ export function siteDrawings(composing: Composing, sheets: readonly SheetView[])
     screws,
     plates,
     alike,
+    tables: new Map(
+      [...catalogue.procedures.keys()].map((id) => [id, backTables(composing, id)] as const),
+    ),
     proof: proofSymbols(composing),
     gallery: gallery(composing, sheets, drawn),
   };

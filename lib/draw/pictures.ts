@@ -1,5 +1,6 @@
 import type { Pictures } from "../model/figure.ts";
 import { alikePair } from "./figures/alike-pair.ts";
+import { backTable } from "./figures/back-table.ts";
 import { cardCode } from "./figures/card-code.ts";
 import { deadReading } from "./figures/dead-reading.ts";
 import { hole } from "./figures/hole.ts";
@@ -24,6 +25,7 @@ export const pictures: Pictures = {
   deadReading,
   plateSide,
   alikePair,
+  backTable,
   plateMap,
   plateOutline,
   step,

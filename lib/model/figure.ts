@@ -81,6 +81,19 @@ export type PlateSide = {
   readonly bends: readonly (readonly [string, string])[];
 };
 
+/** What lies on a back table in order of use: groups under the screw that is called; `alike` tells an item from its look-alike on the same table. */
+export type BackTable = {
+  readonly name: string;
+  readonly groups: readonly {
+    readonly called: string;
+    readonly items: readonly {
+      readonly instrument: Defined<Instrument>;
+      readonly words: readonly [noun: string, number: string];
+      readonly alike: string;
+    }[];
+  }[];
+};
+
 /** A slot of a tray map with what lies in it, already worded. */
 export type TrayMapSlot = {
   readonly slot: string;
@@ -147,6 +160,13 @@ export type Pictures = {
     pair: readonly [Defined<Instrument>, Defined<Instrument>],
     interfaces: Interfaces,
     width: number,
+  ): Figure;
+  /** A back table laid out in order of use, seen from one side of it. */
+  backTable(
+    id: string,
+    table: BackTable,
+    interfaces: Interfaces,
+    view: { readonly width: number; readonly side: "scrub side" | "opposite side" },
   ): Figure;
   /** A plate's outline alone, at most `width` long. */
   plateOutline(id: string, plate: LaidPlate, width: number): Figure;

@@ -11,6 +11,8 @@ export type SiteDrawings = {
   readonly plates: ReadonlyMap<string, Figure>;
   /** By instrument id: it beside each instrument that it is taken for. */
   readonly alike: ReadonlyMap<string, readonly Figure[]>;
+  /** By procedure id: its back table from either side. */
+  readonly tables: ReadonlyMap<string, readonly Figure[]>;
   /** Symbols that stand together on sheets, once for each way of seeing. */
   readonly proof: ReadonlyMap<Vision["id"], readonly Figure[]>;
   /** Every drawn part and figure with its numbers, in groups. */

@@ -528,6 +528,7 @@ const pictures: Pictures = {
   }),
   plateSide: (id) => figure(id),
   alikePair: (id) => figure(id),
+  backTable: (id) => figure(id),
   plateOutline: (id) => figure(id),
   step: (id, verb) => figure(`${id}-${verb}`),
   trayMap: (id, _tray, _slots, _interfaces, size) => figure(id, size.width, size.height),

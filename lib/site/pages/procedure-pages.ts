@@ -1,11 +1,25 @@
 import { known } from "../../model/catalogue.ts";
-import type { Page } from "../page.ts";
+import type { Block, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 import { cardsBlocks } from "./card-entries.ts";
 import { plateLink, screwLink, systemLink, techniqueLink } from "./part-links.ts";
 import { plateFamily } from "./plate-family.ts";
 import { sheetsFrom } from "./sheets-of.ts";
 import { stepBlocks } from "./step-blocks.ts";
+
+/** The back table from either side of it. */
+function tableBlocks({ drawings }: SiteInput, procedure: string): readonly Block[] {
+  const tables = drawings.tables.get(procedure) ?? [];
+  if (tables.length === 0) return [];
+  return [
+    { kind: "heading", text: "Back table in order of use", id: "table" },
+    {
+      kind: "text",
+      text: "One way to lay the table: what is asked for first lies first. A chequered strip marks what looks like something else on it.",
+    },
+    ...tables.map((figure) => ({ kind: "figure", figure }) as const),
+  ];
+}
 
 /** A page for each procedure: its step card, its plates, its screws and techniques, its order of work in words. */
 export function procedurePages(input: SiteInput): readonly Page[] {
@@ -30,6 +44,7 @@ export function procedurePages(input: SiteInput): readonly Page[] {
         },
         ...cardsBlocks(input, { id: "cards", text: "Its card" }, sheetsFrom(input, procedure.file)),
         ...stepBlocks(input, procedure),
+        ...tableBlocks(input, procedure.id),
         { kind: "heading", text: "Screws in this order", id: "screws" },
         {
           kind: "table",
