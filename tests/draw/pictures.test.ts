@@ -57,3 +57,11 @@ test("Pictures on one page share no id, and each names itself by its own title a
     expect(svg).not.toContain("style=");
   }
 });
+
+test("No line of a picture is thinner than 0.25 mm on paper, whatever its scale.", () => {
+  for (const { svg } of drawings.map((draw) => draw())) {
+    const widths = readSvg(svg).flatMap(({ attributes }) => attributes["stroke-width"] ?? []);
+    for (const width of widths) expect(Number(width)).toBeGreaterThanOrEqual(0.25);
+    expect(svg).not.toMatch(/scale\(/);
+  }
+});

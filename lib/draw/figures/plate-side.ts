@@ -146,7 +146,8 @@ function thicknesses(pen: Pen, { side, profile, scale, base, x }: Side, width: n
 /** A plate from the side in true proportion: how thick it is, the axis of each hole, its hooks, and where it may be bent. */
 export const plateSide: Pictures["plateSide"] = (id, plate, side, width) => {
   const profile = sideProfile(plate, side);
-  const scale = (width - 2 * (beside + edge)) / (profile.to - profile.from);
+  const room = width - 2 * (beside + edge);
+  const scale = Math.floor((1000 * room) / (profile.to - profile.from)) / 1000;
   const tall = Math.max(profile.thickAt(profile.from), profile.thickAt(profile.to)) * scale;
   const deep = plate.hooks === undefined ? 0 : inMm(plate.hooks.depth) * scale;
   const base = above + tall;
