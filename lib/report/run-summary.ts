@@ -14,10 +14,14 @@ export function runSummary(
     tray: "tray cards",
     case: "case sheets",
   } as const;
-  const kinds = Object.entries(names).map(
-    ([kind, name]) =>
-      `${new Set(sheets.filter((sheet) => sheet.kind === kind).map(({ id }) => id)).size} ${name}`,
-  );
+  const cards = sheets.filter(({ practice }) => practice === undefined);
+  const count = (some: readonly SheetView[]): number => new Set(some.map(({ id }) => id)).size;
+  const kinds = [
+    ...Object.entries(names).map(
+      ([kind, name]) => `${count(cards.filter((sheet) => sheet.kind === kind))} ${name}`,
+    ),
+    `${count(sheets.filter(({ practice }) => practice !== undefined))} practice sheets`,
+  ];
   return [
     `Made ${kinds.join(", ")}.`,
     pdf

@@ -54,6 +54,8 @@ export type Block =
   | { readonly kind: "reveal"; readonly summary: string; readonly html: string }
   | {
       readonly kind: "visions";
+      /** What each column shows. */
+      readonly symbols: readonly string[];
       readonly filters: readonly { readonly id: string; readonly values: string }[];
       readonly seen: readonly {
         readonly id: string;

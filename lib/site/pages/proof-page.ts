@@ -24,7 +24,12 @@ export function proofPage({ sheets, prints, drawings, pdf }: SiteInput): Page {
       text: "No meaning stands in colour alone: each pair below differs in shape or pattern. Look at it in grey and as colour-blind eyes see it.",
     },
     { kind: "heading", text: "Symbols", id: "symbols" },
-    { kind: "visions", filters: visions.map((one) => ({ id: one.id, values: values(one) })), seen },
+    {
+      kind: "visions",
+      symbols: (seen[0]?.symbols ?? []).map(({ title }) => title),
+      filters: visions.map((one) => ({ id: one.id, values: values(one) })),
+      seen,
+    },
     ...shown.flatMap((sheet): Block[] => {
       const key = `${sheet.id}.${sheet.format.id}`;
       if (prints.get(key)?.thumb !== true) return [];
