@@ -111,6 +111,10 @@ export async function build(options: BuildOptions): Promise<number> {
     staging = undefined;
     const code = told(judged);
     for (const line of summary) say(line);
+    if (printed) {
+      const files = Object.keys(printed.records).length;
+      say(`${printed.anew.length} of ${files} files printed anew.`);
+    }
     for (const [stage, seconds] of times) say(`${seconds.toFixed(1).padStart(7)} s  ${stage}`);
     return code;
   } catch (error) {

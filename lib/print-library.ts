@@ -29,8 +29,8 @@ export type PrintedLibrary = {
   readonly prints: Map<string, BuiltPrint>;
   readonly records: Record<string, PrintRecord>;
   readonly packs: BuiltPack[];
-  /** How many files were printed anew. */
-  readonly anew: number;
+  /** The files that were printed anew. */
+  readonly anew: readonly string[];
 };
 
 /** All that decides a PDF's bytes besides its sheet: browser, Node's compression, the printing code, styles and the day. */
@@ -163,6 +163,6 @@ export async function printLibrary(
       system,
       paper,
     })),
-    anew: fresh.length,
+    anew: fresh.map(({ file }) => file),
   };
 }
