@@ -13,6 +13,7 @@ import { printStyles } from "./print/print-styles.ts";
 import { lastBuild } from "./publish/last-build.ts";
 import { filesBelow, sha256 } from "./publish/manifest.ts";
 import { browserVersion } from "./setup/browser-version.mjs";
+import { paperStyles } from "./site/paper-styles.ts";
 import { renderPack } from "./site/render-pack.ts";
 
 const root = fileURLToPath(new URL("../", import.meta.url));
@@ -98,7 +99,7 @@ export async function printLibrary(
     today,
   }: { readonly out: string; readonly staging: string; readonly today: string },
 ): Promise<PrintedLibrary> {
-  const css = printStyles(join(root, "templates/style"), fonts);
+  const css = `${paperStyles()}${printStyles(join(root, "templates/style"), fonts)}`;
   const by = printer(css, today);
   const before = lastBuild(out);
   const packs = packsOf(sheets);

@@ -1,4 +1,5 @@
 import type { Figure } from "../model/figure.ts";
+import { formats } from "../model/format.ts";
 import type {
   CaseView,
   CautionView,
@@ -21,7 +22,7 @@ const frame: SheetFrame = {
   id: "sample",
   system: "pebblefin",
   systemName: "Pebblefin",
-  format: { id: "a4-portrait", name: "A4 portrait", width: 210, height: 297 },
+  format: formats["a4-portrait"],
   formats: ["a4-portrait"],
   title: "Screw 3.5 locking",
   lead: "Goes in: threaded part 3.5.",
@@ -37,6 +38,7 @@ const frame: SheetFrame = {
     trayRevision: "tray revision 4",
     reviewBy: "review by 2027-10-01",
     page: "page 1 of 1",
+    distance: "read at 80 cm",
     language: "en",
     fingerprint: "3f9a71c2",
     sources: "Sources: instructions for use, issue C",

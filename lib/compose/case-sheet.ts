@@ -5,7 +5,6 @@ import { wholeMm } from "../model/measure.ts";
 import type { CaseView, WarningBox, WarningLine } from "../model/sheet.ts";
 import type { Case } from "../model/site.ts";
 import type { Composing } from "./composing.ts";
-import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
@@ -107,11 +106,11 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
     lead: facts.note ?? "The plan as told. The surgeon decides plate, holes, order and lengths.",
     cautions: recipes.flatMap((recipe) => known(catalogue.recipes, recipe).required_cautions),
     origin: facts.file,
-    formats: landscape,
+    kind: "case" as const,
     trueSize: false,
   };
   return frames(composing, about).map((frame) => {
-    const size = { width: frame.format.width - 2 * edge - 103, height: 42 };
+    const size = { width: frame.format.width - 2 * frame.format.margin - 103, height: 42 };
     return {
       ...frame,
       kind: "case",

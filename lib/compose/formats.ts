@@ -1,28 +1,25 @@
-import type { Format } from "../model/sheet.ts";
+import { type Format, type FormatKind, formats, formatsOfKind } from "../model/format.ts";
+import type { Composing } from "./composing.ts";
 
-/** Every paper format, millimetres. */
-const formats = {
-  "a4-landscape": { id: "a4-landscape", name: "A4 landscape", width: 297, height: 210 },
-  "a4-portrait": { id: "a4-portrait", name: "A4 portrait", width: 210, height: 297 },
-  "a5-landscape": { id: "a5-landscape", name: "A5 landscape", width: 210, height: 148 },
-  "letter-landscape": {
-    id: "letter-landscape",
-    name: "Letter landscape",
-    width: 279.4,
-    height: 215.9,
-  },
-  "letter-portrait": {
-    id: "letter-portrait",
-    name: "Letter portrait",
-    width: 215.9,
-    height: 279.4,
-  },
-} as const satisfies Record<Format["id"], Format>;
+/** How many of the formats that make sense are made when nobody asks otherwise. */
+const usual: Readonly<Record<FormatKind, number>> = {
+  pairing: 2,
+  lengths: 2,
+  "plate-map": 1,
+  steps: 2,
+  tray: 2,
+  case: 2,
+};
 
-/** The formats each kind of sheet is made in. */
-export const landscape: readonly Format[] = [formats["a4-landscape"], formats["letter-landscape"]];
-export const portrait: readonly Format[] = [formats["a4-portrait"], formats["letter-portrait"]];
-export const small: readonly Format[] = [formats["a5-landscape"]];
-
-/** Clear edge of every sheet, millimetres. */
-export const edge = 8;
+/** The formats a kind of sheet is made in: as its system's file asks, else as the publisher asks, else the usual ones. */
+export function formatsFor(
+  { catalogue }: Composing,
+  system: string,
+  kind: FormatKind,
+): readonly Format[] {
+  const asked =
+    catalogue.systems.get(system)?.cards.formats?.[kind] ??
+    catalogue.publisher.cards?.formats?.[kind] ??
+    formatsOfKind[kind].slice(0, usual[kind]);
+  return [...new Set(asked)].map((id) => formats[id]);
+}

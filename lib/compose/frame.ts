@@ -1,6 +1,9 @@
 import { known } from "../model/catalogue.ts";
-import type { CautionView, Format, IdentityView, SheetFrame } from "../model/sheet.ts";
+import type { Format, FormatKind } from "../model/format.ts";
+import type { CautionView, IdentityView, SheetFrame } from "../model/sheet.ts";
+import { readingDistance } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
+import { formatsFor } from "./formats.ts";
 
 /** What a sheet says of itself before its body is composed. */
 export type FrameFacts = {
@@ -10,7 +13,7 @@ export type FrameFacts = {
   readonly lead: string;
   readonly cautions: readonly string[];
   readonly origin: string;
-  readonly formats: readonly Format[];
+  readonly kind: FormatKind;
   /** True where anything is drawn at true size. */
   readonly trueSize: boolean;
   /** Documents the sheet's numbers come from; without it, the system's own. */
@@ -82,6 +85,7 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
   const { catalogue, pictures } = composing;
   const { publisher } = catalogue;
   const issued = issuedBy(composing, facts.system);
+  const formats = formatsFor(composing, facts.system, facts.kind);
   const slug = facts.id.startsWith(`${facts.system}-`)
     ? facts.id.slice(facts.system.length + 1)
     : facts.id;
@@ -92,6 +96,7 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
     trayRevision: `tray revision ${issued.trayRevision}`,
     reviewBy: `review by ${issued.reviewBy}`,
     page: "page 1 of 1",
+    distance: "",
     language: publisher.language,
     fingerprint: "",
     sources: sourceLine(composing, facts.documents ?? issued.documents),
@@ -100,7 +105,7 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
     id: facts.id,
     system: facts.system,
     systemName: issued.name,
-    formats: facts.formats.map((format) => format.id),
+    formats: formats.map((format) => format.id),
     title: facts.title,
     lead: facts.lead,
     generation: issued.generation,
@@ -113,5 +118,13 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
     ...(facts.trueSize ? { scaleBar: pictures.scaleBar(`${facts.id}-bar`) } : {}),
     origin: facts.origin,
   };
-  return facts.formats.map((format) => ({ ...frame, format }));
+  const reads = (format: Format): string => {
+    const cm = readingDistance(facts.kind, format) / 10;
+    return cm < 100 ? `read at ${cm} cm` : `read at ${cm / 100} m`;
+  };
+  return formats.map((format) => ({
+    ...frame,
+    format,
+    identity: { ...identity, distance: reads(format) },
+  }));
 }

@@ -3,7 +3,6 @@ import { wholeMm } from "../model/measure.ts";
 import type { LengthView, SheetFrame } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { deadReadings } from "./dead-readings.ts";
-import { edge, portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { lengthEntries } from "./length-entries.ts";
 import { capital, spoken } from "./spoken.ts";
@@ -42,7 +41,10 @@ function deadPictures(
     ),
   );
   if (format.height - around - tallest < strip) return {};
-  const size = { width: (format.width - 2 * edge - stripWords) / 2, height: strip - stripWords };
+  const size = {
+    width: (format.width - 2 * format.margin - stripWords) / 2,
+    height: strip - stripWords,
+  };
   const { screws } = composing.catalogue;
   const locking = ({ screw }: { screw: string }): boolean =>
     known(screws, screw).class === "locking";
@@ -79,7 +81,7 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
     lead: "Find the reading under the screw; beside it stands the next length in this rack. The surgeon decides.",
     cautions: [],
     origin: file,
-    formats: portrait,
+    kind: "lengths" as const,
     trueSize: false,
     ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),
   };

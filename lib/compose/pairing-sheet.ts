@@ -1,16 +1,15 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
 import type { PairingView, SheetFrame } from "../model/sheet.ts";
+import { typeFloors } from "../model/type-sizes.ts";
 import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
-import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { holeSymbols } from "./hole-symbols.ts";
 import { lookAlikeLines, pairsWithin } from "./look-alikes.ts";
 import { lagColumns, type PairingColumn, pairingCell, plateColumns } from "./pairing-cells.ts";
 import { type SectionsWanted, sectionViews } from "./section-views.ts";
 import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
-import { typeFloors } from "./type-sizes.ts";
 import { warningBox } from "./warning-box.ts";
 
 /** Millimetres: a row with pictures, one whose called-out words take two lines, one where they take three, all that stands above and below the rows,
@@ -86,7 +85,7 @@ function cuts(
   left: number,
 ): { readonly sections?: SheetFrame["sections"]; readonly taken: number } {
   if (left < stripHeight + leastBoxes) return { taken: 0 };
-  const width = (frame.format.width - 2 * edge - stripGap) / 2;
+  const width = (frame.format.width - 2 * frame.format.margin - stripGap) / 2;
   const size = {
     width,
     height: stripHeight - stripWords,
@@ -125,7 +124,7 @@ function boxes(
   const room = {
     lines: Math.max(2, Math.floor(left / boxLine)),
     width: frame.format.width / 2 - 16,
-    size: typeFloors("pairing").body,
+    size: typeFloors("pairing", frame.format).body,
   };
   return {
     traps: warningBox("Goes in, and is wrong.", traps, room),
@@ -165,7 +164,7 @@ function sheets(composing: Composing, system: string, part: Part): readonly Pair
     title: `${name}: ${part.title}`,
     lead: part.lead,
     origin: file,
-    formats: landscape,
+    kind: "pairing" as const,
     trueSize: true,
     cautions: recipes.flatMap((recipe) => recipe.required_cautions),
   };

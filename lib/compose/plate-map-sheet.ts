@@ -1,9 +1,10 @@
 import { known } from "../model/catalogue.ts";
+import type { Format } from "../model/format.ts";
 import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
 import type { PlateMapView } from "../model/sheet.ts";
+import { typeFloors } from "../model/type-sizes.ts";
 import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
-import { edge, small } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
@@ -11,7 +12,6 @@ import { openingWords, partWords } from "./hole-symbols.ts";
 import { labelSpan, orientationLines, plateTitle, sideWords } from "./plate-facts.ts";
 import { capital } from "./spoken.ts";
 import { screwTrapLines } from "./traps.ts";
-import { typeFloors } from "./type-sizes.ts";
 import { linesOf, warningBox } from "./warning-box.ts";
 
 type Band = PlateMapView["bands"][number];
@@ -93,13 +93,8 @@ function legendOf(
 }
 
 /** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
-function mapHeight(
-  bands: readonly Band[],
-  boxLines: number,
-  table: number,
-  page: { width: number; height: number },
-): number {
-  const { body } = typeFloors("plate-map");
+function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: Format): number {
+  const { body } = typeFloors("plate-map", page);
   const lines = bands.reduce(
     (sum, band) =>
       sum +
@@ -115,7 +110,7 @@ function mapHeight(
     lines * body * 1.16 +
     bands.length * 1.4 +
     Math.max(boxLines * body * 1.2 + 3, (1 + table) * 3.8);
-  return Math.max(28, page.height - 2 * edge - taken);
+  return Math.max(28, page.height - 2 * page.margin - taken);
 }
 
 /** The map of one plate in one side and length: A5, the plate as large as the page allows, its pairings beneath. */
@@ -139,11 +134,11 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     origin: known(catalogue.plates, plate.plate).file,
     lead: "Say the side aloud before the plate is opened. Say which part of the hole.",
     cautions: [],
-    formats: small,
+    kind: "plate-map" as const,
     trueSize: false,
   };
   return frames(composing, facts).map((frame) => {
-    const width = frame.format.width - 2 * edge;
+    const width = frame.format.width - 2 * frame.format.margin;
     const boxLines = Math.max(4, Math.floor(((1 + table.length) * 2.9) / 4.1));
     const map = pictures.plateMap(`${id}-map`, plate, {
       width,
@@ -161,7 +156,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       traps: warningBox("Goes in, and is wrong.", traps, {
         lines: boxLines,
         width: width - 110,
-        size: typeFloors("plate-map").body,
+        size: typeFloors("plate-map", frame.format).body,
       }),
       table,
     } satisfies PlateMapView;

@@ -4,7 +4,6 @@ import type { StepParts } from "../model/figure.ts";
 import type { ProcedureStep } from "../model/recipe.ts";
 import type { StepView } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
-import { portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { handWords } from "./hand-words.ts";
 import { drawnPlate } from "./plate-facts.ts";
@@ -100,7 +99,7 @@ export function procedureSheets(composing: Composing, procedure: string): readon
       (caution) => !atSteps.has(caution),
     ),
     origin: facts.file,
-    formats: portrait,
+    kind: "steps" as const,
     trueSize: false,
   };
   return frames(composing, about).map(

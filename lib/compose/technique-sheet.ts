@@ -2,7 +2,6 @@ import { known } from "../model/catalogue.ts";
 import type { StepView } from "../model/sheet.ts";
 import { type ChainGroup, chainGroups } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
-import { portrait } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { capital, listed } from "./spoken.ts";
@@ -52,7 +51,7 @@ function sheets(
     lead: `Goes in: ${listed(holes, "or")}.`,
     cautions: whole,
     origin: recipe.file,
-    formats: portrait,
+    kind: "steps" as const,
     trueSize: false,
     documents: [
       ...new Set([...known(catalogue.systems, system).documents, recipe.source.document]),

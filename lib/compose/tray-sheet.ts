@@ -3,12 +3,11 @@ import type { TrayMapSlot } from "../model/figure.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { TrayView } from "../model/sheet.ts";
 import type { Slot } from "../model/tray.ts";
+import { typeFloors } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
-import { edge, landscape } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { lookAlikeLines, pairsWithin } from "./look-alikes.ts";
 import { rackPieces, slotFacts } from "./slot-facts.ts";
-import { typeFloors } from "./type-sizes.ts";
 import { warningBox } from "./warning-box.ts";
 
 function mapSlot(
@@ -71,22 +70,22 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
     lead: "Every slot as it lies in the tray. Check the number on the metal.",
     cautions: [],
     origin: facts.file,
-    formats: landscape,
+    kind: "tray" as const,
     trueSize: false,
     documents: [facts.source.document],
   };
   return frames(composing, about).map((frame) => {
     const size = {
-      width: frame.format.width - 2 * edge - listWidth,
-      height: frame.format.height - 2 * edge - around,
+      width: frame.format.width - 2 * frame.format.margin - listWidth,
+      height: frame.format.height - 2 * frame.format.margin - around,
     };
     const map = pictures.trayMap(`${id}-map`, facts, slots, catalogue.interfaces, size);
     const left =
       frame.format.height - outside - Math.max(map.height, facts.slots.length * listLine);
     const room = {
       lines: Math.max(2, 2 * Math.floor(left / boxLine) - 2),
-      width: (frame.format.width - 2 * edge - 14) / 2,
-      size: typeFloors("tray").body,
+      width: (frame.format.width - 2 * frame.format.margin - 14) / 2,
+      size: typeFloors("tray", frame.format).body,
     };
     return {
       ...frame,

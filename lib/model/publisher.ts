@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { FormatChoice } from "./format.ts";
 import { line, sentence, slug } from "./text.ts";
 
 /** Who answers questions about a card: a role and a telephone, never a person. */
@@ -23,6 +24,10 @@ export const Publisher = z.strictObject({
     .max(200)
     .default([])
     .describe("The publisher's own words to avoid"),
+  cards: z
+    .strictObject({ formats: FormatChoice.optional() })
+    .optional()
+    .describe("How cards are made when a system does not say otherwise"),
   language: z.string().regex(/^[a-z]{2}$/),
 });
 export type Publisher = z.output<typeof Publisher>;

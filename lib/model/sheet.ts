@@ -1,17 +1,5 @@
 import type { Figure } from "./figure.ts";
-
-/** A paper format, millimetres. */
-export type Format = {
-  readonly id:
-    | "a4-landscape"
-    | "a4-portrait"
-    | "a5-landscape"
-    | "letter-landscape"
-    | "letter-portrait";
-  readonly name: string;
-  readonly width: number;
-  readonly height: number;
-};
+import type { Format } from "./format.ts";
 
 /** A caution as it is printed. */
 export type CautionView = {
@@ -28,6 +16,8 @@ export type IdentityView = {
   readonly trayRevision: string;
   readonly reviewBy: string;
   readonly page: string;
+  /** How far from the eye the type is made for ("read at 80 cm"). */
+  readonly distance: string;
   readonly language: string;
   readonly fingerprint: string;
   readonly sources: string;

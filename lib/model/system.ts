@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { FormatChoice } from "./format.ts";
 import { millimetres } from "./measure.ts";
 import { Source } from "./source.ts";
 import { line, sentence, slug } from "./text.ts";
@@ -30,6 +31,7 @@ export const System = z.strictObject({
     issue: z.string().regex(/^[A-Z]$/),
     date: z.iso.date(),
     review_by: z.iso.date(),
+    formats: FormatChoice.optional(),
   }),
   length_policy: z
     .strictObject({ locking: LengthPolicy.optional(), plain_head: LengthPolicy.optional() })

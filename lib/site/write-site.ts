@@ -25,6 +25,7 @@ import { startPage } from "./pages/start-page.ts";
 import { systemPages } from "./pages/system-pages.ts";
 import { techniquePages } from "./pages/technique-pages.ts";
 import { trayPages } from "./pages/tray-pages.ts";
+import { paperStyles } from "./paper-styles.ts";
 import type { SiteInput } from "./site-input.ts";
 
 const packages = fileURLToPath(new URL("../../node_modules/", import.meta.url));
@@ -112,6 +113,7 @@ export function copyAssets(folder: string, input: SiteInput): void {
   }
   for (const name of ["fonts.css", "sheet.css", "site.css"])
     put(join(templatesFolder, "style", name), `style/${name}`);
+  writeFileSync(join(folder, "style/paper.css"), paperStyles());
   put(join(templatesFolder, "script/search.js"), "script/search.js");
   const library = readFileSync(join(packages, "minisearch/dist/umd/index.js"), "utf8");
   writeFileSync(

@@ -5,13 +5,14 @@ import type { Printed, PrintJob } from "../../lib/print/print-job.ts";
 import { printJobs } from "../../lib/print/print-jobs.ts";
 import { printStyles } from "../../lib/print/print-styles.ts";
 import { sha256 } from "../../lib/publish/manifest.ts";
+import { paperStyles } from "../../lib/site/paper-styles.ts";
 import { renderSheet } from "../../lib/site/render-sheet.ts";
 import { readWithPdfjs } from "./read-with-pdfjs.ts";
 
-const css = printStyles(
+const css = `${paperStyles()}${printStyles(
   "templates/style",
   "node_modules/@fontsource/atkinson-hyperlegible-next/files",
-);
+)}`;
 const options = { css, language: "en", day: "2026-10-01" };
 const sheets = checkLibrary("content", "2026-11-25").sheets ?? [];
 const pairing = sheets.find(

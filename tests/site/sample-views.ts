@@ -1,4 +1,5 @@
 import type { Figure } from "../../lib/model/figure.ts";
+import { formats } from "../../lib/model/format.ts";
 import type {
   CaseView,
   LengthView,
@@ -44,6 +45,7 @@ function frame(id: string, format: SheetFrame["format"]): SheetFrame {
       trayRevision: "tray revision 4",
       reviewBy: "review by 2027-10-01",
       page: "page 1 of 1",
+      distance: "read at 80 cm",
       language: "en",
       fingerprint: "3f9a71c2",
       sources: "Sources: Minnow instructions for use, issue C, 2026-09-01",
@@ -57,9 +59,9 @@ function frame(id: string, format: SheetFrame["format"]): SheetFrame {
   };
 }
 
-const a4 = { id: "a4-landscape", name: "A4 landscape", width: 297, height: 210 } as const;
-const portrait = { id: "a4-portrait", name: "A4 portrait", width: 210, height: 297 } as const;
-const a5 = { id: "a5-landscape", name: "A5 landscape", width: 210, height: 148 } as const;
+const a4 = formats["a4-landscape"];
+const portrait = formats["a4-portrait"];
+const a5 = formats["a5-landscape"];
 
 const cell = (
   id: string,
