@@ -2,9 +2,12 @@ import type { SheetView } from "../model/sheet.ts";
 import { caseSheets } from "./case-sheet.ts";
 import type { Composing } from "./composing.ts";
 import { fingerprinted } from "./fingerprint.ts";
+import { labelSheets } from "./label-sheet.ts";
 import { lengthSheets } from "./length-sheet.ts";
 import { pairingSheets } from "./pairing-sheet.ts";
 import { plateMapSheets } from "./plate-map-sheet.ts";
+import { pocketSheets } from "./pocket-sheet.ts";
+import { posterSheets } from "./poster-sheet.ts";
 import { practiceSheets } from "./practice-sheets.ts";
 import { procedureSheets } from "./procedure-sheet.ts";
 import { techniqueSheets } from "./technique-sheet.ts";
@@ -30,6 +33,9 @@ export function sheetViews(composing: Composing): SheetView[] {
       procedureSheets(composing, procedure),
     ),
     ...[...catalogue.trays.keys()].flatMap((tray) => traySheets(composing, tray)),
+    ...[...catalogue.trays.keys()].flatMap((tray) => labelSheets(composing, tray)),
+    ...systems.flatMap((system) => pocketSheets(composing, system)),
+    ...systems.flatMap((system) => posterSheets(composing, system)),
     ...[...catalogue.cases.keys()].flatMap((one) => caseSheets(composing, one)),
   ];
   return [...cards, ...practiceSheets(cards)];

@@ -9,6 +9,9 @@ const usual: Readonly<Record<FormatKind, number>> = {
   steps: 2,
   tray: 2,
   case: 2,
+  poster: 1,
+  pocket: 2,
+  labels: 1,
 };
 
 /** The formats a kind of sheet is made in: as its system's file asks, else as the publisher asks, else the usual ones. */

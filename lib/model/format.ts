@@ -98,6 +98,9 @@ export const formatsOfKind = {
   steps: ["a4-portrait", "letter-portrait", "a3-portrait"],
   tray: ["a4-landscape", "letter-landscape", "a3-landscape"],
   case: ["a4-landscape", "letter-landscape"],
+  poster: ["a2-landscape", "a3-landscape"],
+  pocket: ["a6-landscape", "id-1", "half-letter-landscape", "a5-landscape"],
+  labels: ["a4-portrait", "letter-portrait"],
 } as const satisfies Record<string, readonly FormatId[]>;
 export type FormatKind = keyof typeof formatsOfKind;
 
@@ -113,6 +116,9 @@ export const FormatChoice = z
     steps: choice(formatsOfKind.steps),
     tray: choice(formatsOfKind.tray),
     case: choice(formatsOfKind.case),
+    poster: choice(formatsOfKind.poster),
+    pocket: choice(formatsOfKind.pocket),
+    labels: choice(formatsOfKind.labels),
   })
   .describe("The paper formats each kind of sheet is made in");
 export type FormatChoice = z.output<typeof FormatChoice>;

@@ -180,5 +180,60 @@ export type CaseView = SheetFrame & {
   readonly missing: WarningBox;
 };
 
-export type SheetView = PairingView | LengthView | PlateMapView | StepView | TrayView | CaseView;
+/** A wall poster with one idea: what belongs to which screw, by family. */
+export type PosterView = SheetFrame & {
+  readonly kind: "poster";
+  readonly families: readonly {
+    readonly name: string;
+    readonly rows: readonly {
+      readonly chains: readonly string[];
+      readonly called: string;
+      readonly phrase: string;
+      readonly holes: readonly Figure[];
+      readonly holeWords: string;
+      readonly cells: readonly {
+        readonly noun: string;
+        readonly number: string;
+        readonly note: string;
+      }[];
+    }[];
+  }[];
+};
+
+/** A card for the pocket: a row for each screw in words, and what goes in and is wrong. */
+export type PocketView = SheetFrame & {
+  readonly kind: "pocket";
+  /** A small card has its rows on the front and the rest on the back. */
+  readonly face: "whole" | "front" | "back";
+  readonly rows: readonly {
+    readonly chains: readonly string[];
+    readonly called: string;
+    readonly phrase: string;
+    readonly hand: string;
+  }[];
+  readonly traps: WarningBox;
+};
+
+/** A sheet of stickers for the slots of a tray, the tray's own first. */
+export type LabelsView = SheetFrame & {
+  readonly kind: "labels";
+  readonly labels: readonly {
+    readonly slot: string;
+    readonly what: string;
+    readonly mark: string;
+    readonly pieces: string;
+    readonly tray: string;
+  }[];
+};
+
+export type SheetView =
+  | PairingView
+  | LengthView
+  | PlateMapView
+  | StepView
+  | TrayView
+  | CaseView
+  | PosterView
+  | PocketView
+  | LabelsView;
 export type SheetKind = SheetView["kind"];

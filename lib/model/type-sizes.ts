@@ -13,6 +13,9 @@ const kindDistance: Readonly<Record<SheetKind, number>> = {
   case: 800,
   "plate-map": 500,
   lengths: 400,
+  poster: 2000,
+  pocket: 350,
+  labels: 500,
 };
 
 /** Notes and identity are read in the hand, millimetres. */

@@ -31,6 +31,17 @@ function rowsOf(sheet: SheetView): readonly string[] {
         handedWith,
         ...cautions.map(({ text }) => text),
       ]);
+    case "poster":
+      return sheet.families.flatMap(({ rows }) =>
+        rows.flatMap(({ called, cells }) => [
+          called,
+          ...cells.map(({ noun, number, note }) => `${noun} ${number}${note}`),
+        ]),
+      );
+    case "pocket":
+      return [...sheet.rows.flatMap(({ called, hand }) => [called, hand]), ...warned(sheet.traps)];
+    case "labels":
+      return sheet.labels.flatMap(({ slot, what, mark }) => [slot, what, mark]);
     case "tray":
       return [...sheet.contents.map(({ what }) => what), ...warned(sheet.lookAlikes)];
     case "case":

@@ -13,6 +13,9 @@ export function runSummary(
     steps: "step cards",
     tray: "tray cards",
     case: "case sheets",
+    poster: "wall posters",
+    pocket: "pocket cards",
+    labels: "label sheets",
   } as const;
   const cards = sheets.filter(({ practice }) => practice === undefined);
   const count = (some: readonly SheetView[]): number => new Set(some.map(({ id }) => id)).size;

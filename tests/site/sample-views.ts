@@ -2,10 +2,13 @@ import type { Figure } from "../../lib/model/figure.ts";
 import { formats } from "../../lib/model/format.ts";
 import type {
   CaseView,
+  LabelsView,
   LengthView,
   PairingCell,
   PairingView,
   PlateMapView,
+  PocketView,
+  PosterView,
   SheetFrame,
   SheetView,
   StepView,
@@ -297,6 +300,64 @@ function theCase(): CaseView {
   };
 }
 
+function poster(): PosterView {
+  return {
+    ...frame("poster", formats["a2-landscape"]),
+    kind: "poster",
+    families: [
+      {
+        name: "Locking: sleeve first, limiter last",
+        rows: [
+          {
+            chains: ["threaded--locking-35--locking"],
+            called: "Screw 3.5 locking",
+            phrase: "as planned",
+            holes: [rectangle("poster-hole", 9, 7)],
+            holeWords: "threaded part",
+            cells: [
+              { noun: "sleeve", number: "3.5", note: "by hand" },
+              { noun: "drill", number: "2.7", note: "3 rings" },
+            ],
+          },
+        ],
+      },
+    ],
+  };
+}
+
+function pocket(): PocketView {
+  return {
+    ...frame("pocket", formats["a6-landscape"]),
+    kind: "pocket",
+    face: "whole",
+    rows: [
+      {
+        chains: ["round--cortical-35--offset"],
+        called: "Screw 3.5 cortical",
+        phrase: "offset, for compression",
+        hand: "guide 2.5 offset, drill 2.5, driver 20, by hand",
+      },
+    ],
+    traps: box("Goes in, and is wrong.", ["Screw 3.5 locking", "in oblong 3.5: lodges."]),
+  };
+}
+
+function labels(): LabelsView {
+  return {
+    ...frame("labels", portrait),
+    kind: "labels",
+    labels: [
+      {
+        slot: "A1",
+        what: "Drill 2.7",
+        mark: "marked 2.7",
+        pieces: "× 2",
+        tray: "Small tray, PF-1, revision 4",
+      },
+    ],
+  };
+}
+
 /** One small view of each kind of sheet, every optional part present somewhere. */
 export const sampleViews: readonly SheetView[] = [
   pairing(),
@@ -305,4 +366,7 @@ export const sampleViews: readonly SheetView[] = [
   steps(),
   tray(),
   theCase(),
+  poster(),
+  pocket(),
+  labels(),
 ];

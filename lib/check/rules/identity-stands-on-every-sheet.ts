@@ -1,6 +1,9 @@
 import type { Rule } from "../../model/rule.ts";
 import { sampleSteps } from "../sample-sheets.ts";
 
+/** What the front of a card with two faces may leave to its back. */
+const onTheBack = new Set(["date", "trayRevision", "reviewBy", "distance", "sources"]);
+
 /** Every sheet says what it is, which issue, from when, for which tray, until when, in which language, and whom to ask. */
 export const identityStandsOnEverySheet: Rule = {
   id: "identity-stands-on-every-sheet",
@@ -12,9 +15,11 @@ export const identityStandsOnEverySheet: Rule = {
   fix: "State issue, dates and documents in the system's file, and the contact in publisher.yaml.",
   source: "document control as in ISO 13485, by secondary summaries",
   *check({ sheets = [] }) {
-    for (const { id, origin, identity, ask, generation } of sheets) {
+    for (const sheet of sheets) {
+      const { id, origin, identity, ask, generation } = sheet;
+      const front = sheet.kind === "pocket" && sheet.face === "front";
       const missing = Object.entries({ ...identity, ask, generation }).flatMap(([field, text]) =>
-        text.trim() === "" ? field : [],
+        text.trim() === "" && !(front && onTheBack.has(field)) ? field : [],
       );
       if (missing.length > 0)
         yield { file: origin, path: [], message: `Missing on ${id}: ${missing.join(", ")}` };

@@ -11,6 +11,9 @@ const kinds = [
   ["steps", "Step cards"],
   ["tray", "Tray cards"],
   ["case", "Case sheets"],
+  ["poster", "Wall posters"],
+  ["pocket", "Pocket cards"],
+  ["labels", "Label stickers"],
 ] as const;
 
 /** The packs, each with its size. */
