@@ -24,6 +24,6 @@ describe("formats", () => {
   test("may be chosen only where they make sense for the kind of sheet", () => {
     expect(FormatChoice.safeParse({ pairing: ["a3-landscape"] }).success).toBe(true);
     expect(FormatChoice.safeParse({ pairing: ["id-1"] }).success).toBe(false);
-    expect(FormatChoice.safeParse({ poster: [] }).success).toBe(false);
+    expect(FormatChoice.safeParse({ banner: [] }).success).toBe(false);
   });
 });
