@@ -52,6 +52,14 @@ export function systemPages(input: SiteInput): readonly Page[] {
               sheet.system === system.id && (sheet.kind === "pairing" || sheet.kind === "lengths"),
           ),
         ),
+        ...cardsBlocks(
+          input,
+          { id: "wall-and-pocket", text: "For the wall and the pocket" },
+          sheets.filter(
+            (sheet) =>
+              sheet.system === system.id && (sheet.kind === "poster" || sheet.kind === "pocket"),
+          ),
+        ),
         ...list("Plates", "plates", catalogue.plates, plateLink),
         ...list("Trays", "trays", catalogue.trays, trayLink),
         ...list("Screws", "screws", catalogue.screws, screwLink),
