@@ -13,8 +13,9 @@ import { procedureSheets } from "./procedure-sheet.ts";
 import { techniqueSheets } from "./technique-sheet.ts";
 import { traySheets } from "./tray-sheet.ts";
 
-/** The sheet with its square code: what a list of the copies that hang needs to tell a stale one. */
+/** The sheet with its square code: what a list of the copies that hang needs to tell a stale one; a card of two small faces has no room for it. */
 function coded({ pictures }: Composing, sheet: SheetView): SheetView {
+  if (sheet.kind === "pocket" && sheet.face !== "whole") return sheet;
   const { card, issue, fingerprint } = sheet.identity;
   const text = [card, issue.replace(/^issue /, ""), fingerprint].join(" ").toUpperCase();
   return { ...sheet, cardCode: pictures.cardCode(`${sheet.id}-code`, text) };

@@ -120,7 +120,8 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
   };
   const reads = (format: Format): string => {
     const cm = readingDistance(facts.kind, format) / 10;
-    return cm < 100 ? `read at ${cm} cm` : `read at ${cm / 100} m`;
+    const paper = format.name.replace(/ (landscape|portrait)$/, "");
+    return cm < 100 ? `${paper}, for ${cm} cm` : `${paper}, for ${cm / 100} m`;
   };
   return formats.map((format) => ({
     ...frame,

@@ -35,7 +35,7 @@ const frontTaken = 22;
 const oneLine = 4;
 const twoLines = 6.9;
 const backTaken = 33;
-const wholeTaken = 33;
+const wholeTaken = 36;
 const twoColumns = 130;
 
 /** A small card: rows on the front as far as they go, the rest with traps and identity on the back; variants and lesser cautions are left out. */

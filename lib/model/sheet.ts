@@ -16,7 +16,7 @@ export type IdentityView = {
   readonly trayRevision: string;
   readonly reviewBy: string;
   readonly page: string;
-  /** How far from the eye the type is made for ("read at 80 cm"). */
+  /** Paper, and how far from the eye its type is made for ("A4, for 80 cm"). */
   readonly distance: string;
   readonly language: string;
   readonly fingerprint: string;

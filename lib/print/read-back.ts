@@ -6,14 +6,11 @@ import { readObjects } from "./read-objects.ts";
 import { settleObjects } from "./settle-objects.ts";
 
 const points = 72 / 25.4;
-const bare = (text: string): string => text.normalize("NFKC").replace(/\s+/g, "");
 
 /** Makes a print the same bytes each time, and reads back its pages, its paper and its texts. */
 export function readBack(raw: RawPrint, job: PrintJob, day: string): Printed {
   const objects = pdfObjects(raw.pdf);
-  const { pages, size, text } = readObjects(objects);
-  const shown = bare(text);
-  const missing = job.texts.filter((wanted) => !shown.includes(bare(wanted)));
+  const { pages, size, missing } = readObjects(objects, job);
   const off = Math.max(...job.paper.map((side, at) => Math.abs((size[at] ?? 0) - side * points)));
   const paper = off > 1 ? [{ what: "paper", by: Math.round((off / points) * 10) / 10 }] : [];
   return {

@@ -48,7 +48,7 @@ function frame(id: string, format: SheetFrame["format"]): SheetFrame {
       trayRevision: "tray revision 4",
       reviewBy: "review by 2027-10-01",
       page: "page 1 of 1",
-      distance: "read at 80 cm",
+      distance: "A4, for 80 cm",
       language: "en",
       fingerprint: "3f9a71c2",
       sources: "Sources: Minnow instructions for use, issue C, 2026-09-01",
