@@ -1,4 +1,5 @@
 import type { Figure } from "../model/figure.ts";
+import type { LaidPlate } from "../model/laid-plate.ts";
 import type { SheetView } from "../model/sheet.ts";
 import type { SiteDrawings } from "../model/site-drawings.ts";
 import { visions } from "../model/vision.ts";
@@ -26,10 +27,13 @@ function chainCuts(composing: Composing): SiteDrawings["chains"] {
   );
 }
 
+const longest = (laid: readonly LaidPlate[]): LaidPlate | undefined =>
+  laid.toSorted((a, b) => a.holesInRow - b.holesInRow).at(-1);
+
 function plateSides({ catalogue, derived, pictures }: Composing): SiteDrawings["plates"] {
   return new Map(
     [...catalogue.plates.keys()].flatMap((id): [string, Figure][] => {
-      const laid = derived.plates.find(({ plate }) => plate === id);
+      const laid = longest(derived.plates.filter(({ plate }) => plate === id));
       if (laid === undefined) return [];
       const { thickness, bend_zones } = drawnPlate(catalogue, id);
       const side = { thickness, bends: bend_zones.map(({ between }) => between) };

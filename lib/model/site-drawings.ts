@@ -7,7 +7,7 @@ export type SiteDrawings = {
   readonly chains: ReadonlyMap<string, readonly Figure[]>;
   /** By screw id: a reading that its rack does not answer. */
   readonly screws: ReadonlyMap<string, readonly Figure[]>;
-  /** By plate id: the plate from the side, its first length. */
+  /** By plate id: the plate from the side in its longest variant. */
   readonly plates: ReadonlyMap<string, Figure>;
   /** By instrument id: it beside each instrument that it is taken for. */
   readonly alike: ReadonlyMap<string, readonly Figure[]>;

@@ -174,7 +174,7 @@ export const plateSide: Pictures["plateSide"] = (id, plate, side, width) => {
     ["drawn at", `${Math.round(scale * 100)} % of true size`],
   ];
   const about = {
-    title: `${plate.name} from the side`,
+    title: `${plate.name}, ${plate.holesInRow} holes, from the side`,
     description: `The face away from the bone is up. ${facts.map(([what, value]) => `${what}: ${value}`).join("; ")}.`,
     width,
     height,
