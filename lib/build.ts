@@ -8,6 +8,7 @@ import { pictures } from "./draw/pictures.ts";
 import { type BuildOptions, checkLibrary } from "./index.ts";
 import type { BuiltPrint } from "./model/built.ts";
 import { type Finding, refuses } from "./model/finding.ts";
+import { keptMutation } from "./mutate.ts";
 import { keyOf, printLibrary } from "./print-library.ts";
 import { diskFault } from "./publish/disk-fault.ts";
 import { takeLock } from "./publish/lock.ts";
@@ -94,6 +95,7 @@ export async function build(options: BuildOptions): Promise<number> {
         prints,
         packs: printed?.packs ?? [],
         rules,
+        mutation: keptMutation(library),
         pictures,
         drawings: siteDrawings({ catalogue, derived, pictures, today }, sheets),
         today,

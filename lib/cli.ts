@@ -189,7 +189,7 @@ function program(ends: (code: number) => void): Command {
   command("mutate", "change one fact at a time and count what the rules catch")
     .option("--sample <n>", "judge every n-th mutant of a kind only", Number, 1)
     .option("--survivors", "name each harmful mutant that nothing caught", false)
-    .option("--keep <file>", "keep the counts of a whole run")
+    .option("--keep <file>", "keep the counts in a file, for the site to show")
     .addOption(new Option("--share <n>").hideHelp())
     .action(async (given: Shared & MutateOptions) => {
       const { mutate } = await import("./mutate.ts");

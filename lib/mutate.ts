@@ -1,10 +1,10 @@
 import { fork } from "node:child_process";
 import { createHash } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Bench, openBench } from "./bench.ts";
-import type { MutationRun, Outcome } from "./model/mutation.ts";
+import { type KeptMutation, MutationRun, type Outcome } from "./model/mutation.ts";
 import { Stop } from "./model/stop.ts";
 import { survives, tally } from "./mutate/tally.ts";
 import { readLibrary } from "./read/read-library.ts";
@@ -27,7 +27,7 @@ const judging = ["model", "read", "validate", "resolve", "derive", "check", "com
 const helpers = 2;
 
 /** The first 8 hex digits of a SHA-256 over what a library states and over the code that judges it. */
-export function mutationFingerprints(library: string): Pick<MutationRun, "library" | "rules"> {
+function mutationFingerprints(library: string): Pick<MutationRun, "library" | "rules"> {
   const digest = (texts: readonly string[]): string =>
     createHash("sha256").update(texts.join("\n")).digest("hex").slice(0, 8);
   const { sources } = readLibrary(library);
@@ -43,8 +43,17 @@ export function mutationFingerprints(library: string): Pick<MutationRun, "librar
   };
 }
 
+/** The run that is kept with the project, if one is, and whether it is as new as this library and these rules. */
+export function keptMutation(library: string): KeptMutation | undefined {
+  const file = join(lib, "../measured/mutation.json");
+  if (!existsSync(file)) return undefined;
+  const run = MutationRun.parse(JSON.parse(readFileSync(file, "utf8")));
+  const now = mutationFingerprints(library);
+  return { run, isLibrary: run.library === now.library, areRules: run.rules === now.rules };
+}
+
 /** The indices of every `sample`-th mutant of each kind, the first of each among them. */
-export function sampled({ mutants }: Bench, sample: number): readonly number[] {
+function sampled({ mutants }: Bench, sample: number): readonly number[] {
   const met = new Map<string, number>();
   return mutants.flatMap(({ kind }, index) => {
     const before = met.get(kind) ?? 0;
@@ -89,8 +98,6 @@ export async function mutate(options: MutateOptions): Promise<number> {
       "Expected --sample as a whole number from 1.",
       "--sample 50 takes every 50th.",
     );
-  if (keep !== undefined && sample > 1)
-    throw new Stop(2, "A sample is not kept.", "Leave out --sample or --keep.");
   if (options.share !== undefined) {
     const bench = openBench(library, today);
     const told = judgeShare(bench, sampled(bench, sample), Number(options.share));
@@ -107,7 +114,7 @@ export async function mutate(options: MutateOptions): Promise<number> {
       const mutant = bench.mutants[index];
       return mutant ? [{ mutant, ...outcome }] : [];
     });
-  const run = tally(outcomes, mutationFingerprints(library));
+  const run = tally(outcomes, { ...mutationFingerprints(library), sample });
   const named = options.survivors ? survivorLines(outcomes.filter(survives)) : [];
   process.stdout.write(`${[...named, mutationText(run)].join("\n")}`);
   if (keep !== undefined) {

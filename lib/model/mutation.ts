@@ -58,14 +58,22 @@ const counts = {
   unknowable: count,
 };
 
-/** One whole run over a library, as it is kept: counts by kind, and what its two fingerprints were. */
+/** One run over a library, as it is kept: counts by kind, and the fingerprints of the library and of the code that judged it. */
 export const MutationRun = z.strictObject({
   library: z.string(),
   rules: z.string(),
+  /** Every so-many-th mutant of each kind was judged; 1 is all of them. */
+  sample: count.min(1),
   rows: z.array(
     z.strictObject({ kind: z.enum(Object.keys(mutantKinds) as MutantKind[]), ...counts }),
   ),
   unknowable: z.array(z.strictObject({ what: z.string(), why: z.string(), mutants: count })),
 });
 export type MutationRun = z.output<typeof MutationRun>;
+/** A kept run, and whether library and rules are still those it was measured on. */
+export type KeptMutation = {
+  readonly run: MutationRun;
+  readonly isLibrary: boolean;
+  readonly areRules: boolean;
+};
 export type MutationRow = MutationRun["rows"][number];

@@ -32,7 +32,7 @@ function rowOf(kind: MutantKind, own: readonly Outcome[]): MutationRow {
 /** What a run came to: a row for each kind of mutant that was made, and what was declared unknowable with how often it met. */
 export function tally(
   outcomes: readonly Outcome[],
-  fingerprints: Pick<MutationRun, "library" | "rules">,
+  about: Pick<MutationRun, "library" | "rules" | "sample">,
 ): MutationRun {
   const rows = (Object.keys(mutantKinds) as MutantKind[]).map((kind) =>
     rowOf(
@@ -41,7 +41,7 @@ export function tally(
     ),
   );
   return {
-    ...fingerprints,
+    ...about,
     rows: rows.filter(({ mutants }) => mutants > 0),
     unknowable: unknowables.map((one) => ({
       what: one.what,

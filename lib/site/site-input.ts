@@ -3,6 +3,7 @@ import type { Catalogue } from "../model/catalogue.ts";
 import type { Derived } from "../model/chain.ts";
 import type { Pictures } from "../model/figure.ts";
 import type { Finding } from "../model/finding.ts";
+import type { KeptMutation } from "../model/mutation.ts";
 import type { Rule } from "../model/rule.ts";
 import type { SheetView } from "../model/sheet.ts";
 import type { SiteDrawings } from "../model/site-drawings.ts";
@@ -17,6 +18,8 @@ export type SiteInput = {
   readonly prints: ReadonlyMap<string, BuiltPrint>;
   readonly packs: readonly BuiltPack[];
   readonly rules: readonly Rule[];
+  /** The kept run of mutants, where there is one. */
+  readonly mutation?: KeptMutation;
   readonly pictures: Pictures;
   readonly drawings: SiteDrawings;
   readonly today: string;

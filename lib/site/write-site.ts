@@ -14,6 +14,7 @@ import { hostingPage } from "./pages/hosting-page.ts";
 import { indexPages } from "./pages/index-pages.ts";
 import { instrumentPages } from "./pages/instrument-pages.ts";
 import { marksPage } from "./pages/marks-page.ts";
+import { mutationPages } from "./pages/mutation-page.ts";
 import { platePages } from "./pages/plate-pages.ts";
 import { practicePages } from "./pages/practice-pages.ts";
 import { procedurePages } from "./pages/procedure-pages.ts";
@@ -64,6 +65,7 @@ function sitePages(all: SiteInput): Page[] {
     glossaryPage(input),
     hostingPage(input),
     findingsPage(input),
+    ...mutationPages(input),
     ...rulePages(input),
     ...indexPages(input),
     ...systemPages(input),

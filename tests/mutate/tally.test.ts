@@ -30,7 +30,7 @@ const outcomes = [
   outcome("order", { harmful: true }),
   outcome("order", {}),
 ];
-const run = tally(outcomes, { library: "0", rules: "1" });
+const run = tally(outcomes, { library: "0", rules: "1", sample: 1 });
 
 it("counts schema refusals apart from rule catches, and both with their denominators", () => {
   expect(run.rows).toMatchObject([

@@ -3,7 +3,7 @@ import type { Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 
 /** A page for each rule, with its examples and what it found here, and the index of all rules. */
-export function rulePages({ rules, findings }: SiteInput): readonly Page[] {
+export function rulePages({ mutation, rules, findings }: SiteInput): readonly Page[] {
   const pages = rules.map((rule): Page => {
     const found = findings.filter((finding) => finding.rule === rule.id);
     return {
@@ -59,6 +59,14 @@ export function rulePages({ rules, findings }: SiteInput): readonly Page[] {
           head: ["rule", "severity", "found"],
           rows,
         },
+        ...(mutation
+          ? [
+              {
+                kind: "links" as const,
+                links: [{ text: "What the rules catch", to: "rules/mutations.html" }],
+              },
+            ]
+          : []),
       ],
     },
   ];
