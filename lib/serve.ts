@@ -16,6 +16,7 @@ const types: Readonly<Record<string, string>> = {
   ".zip": "application/zip",
 };
 const live = 'new EventSource("/live").onmessage = () => location.reload();\n';
+const liveScript = '<script src="/live.js"></script>';
 const plain = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
 
 /** The path that is asked for, decoded; the start page when the address is malformed. */
@@ -27,10 +28,11 @@ function pathOf(url: string): string {
   }
 }
 
-/** Builds the site without PDFs in a process of its own, so that changed code is read afresh; gives back what it printed. */
+/** Builds the site without PDFs in a process of its own, so that changed code is read afresh; gives back what it printed. Ends when `ended` says so. */
 function rebuild(
   { library, today }: BuildOptions,
   out: string,
+  ended: AbortSignal,
 ): Promise<{ code: number; said: string }> {
   const day = today === undefined ? [] : ["--today", today];
   const words = ["--import", "tsx", join(root, "lib/cli.ts"), "build", "--no-pdf"];
@@ -38,7 +40,9 @@ function rebuild(
     const child = spawn(process.execPath, [...words, "--library", library, "--out", out, ...day], {
       env: { ...process.env, NO_COLOR: "1" },
       stdio: ["ignore", "pipe", "pipe"],
+      signal: ended,
     });
+    child.on("error", () => done({ code: 130, said: "" }));
     let said = "";
     for (const stream of [child.stdout, child.stderr])
       stream.on("data", (part) => {
@@ -48,12 +52,18 @@ function rebuild(
   });
 }
 
+/** The page that stands in for every other while there is nothing to show, with the reason. */
+function instead(title: string, text: string): string {
+  return `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${title}</title></head><body><h1>${title}</h1><pre>${plain(text)}</pre>${liveScript}</body></html>`;
+}
+
 /** Serves the site on this machine only; rebuilds when content, templates or lib change, and shows findings in the page. */
 export async function serve(options: BuildOptions): Promise<number> {
   const home = mkdtempSync(join(tmpdir(), "trayleaf-serve-"));
   const out = join(home, "site");
   const listeners = new Set<ServerResponse>();
-  let failed = "The first build is under way; this page reloads by itself.";
+  const ending = new AbortController();
+  let stand = instead("Building", "The first build is under way; this page reloads by itself.");
   let running = false;
   let again = false;
   const build = async (): Promise<void> => {
@@ -64,8 +74,9 @@ export async function serve(options: BuildOptions): Promise<number> {
     running = true;
     do {
       again = false;
-      const { code, said } = await rebuild(options, out);
-      failed = code === 0 ? "" : said;
+      const { code, said } = await rebuild(options, out, ending.signal);
+      if (ending.signal.aborted) return;
+      stand = code === 0 ? "" : instead("Nothing is shown while a stop stands", said);
       process.stdout.write(code === 0 ? "Rebuilt.\n" : said);
       for (const listener of listeners) listener.write("data: rebuilt\n\n");
     } while (again);
@@ -75,6 +86,7 @@ export async function serve(options: BuildOptions): Promise<number> {
     const path = pathOf(request.url ?? "/");
     if (path === "/live") {
       response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
+      response.flushHeaders();
       listeners.add(response);
       request.on("close", () => listeners.delete(response));
       return;
@@ -84,13 +96,7 @@ export async function serve(options: BuildOptions): Promise<number> {
       response.end(body);
     };
     if (path === "/live.js") return send("text/javascript", live);
-    const script = '<script src="/live.js"></script>';
-    if (failed !== "") {
-      return send(
-        "text/html; charset=utf-8",
-        `<!doctype html><html lang="en"><title>Findings</title><h1>Nothing is shown while a stop stands</h1><pre>${plain(failed)}</pre>${script}</html>`,
-      );
-    }
+    if (stand !== "") return send("text/html; charset=utf-8", stand);
     const asked = resolve(out, `.${path.endsWith("/") ? `${path}index.html` : path}`);
     const inside = !relative(out, asked).startsWith("..");
     if (!inside || !existsSync(asked) || !statSync(asked).isFile())
@@ -100,7 +106,7 @@ export async function serve(options: BuildOptions): Promise<number> {
     send(
       type,
       type.startsWith("text/html")
-        ? bytes.toString("utf8").replace("</body>", `${script}</body>`)
+        ? bytes.toString("utf8").replace("</body>", `${liveScript}</body>`)
         : bytes,
     );
   });
@@ -121,7 +127,8 @@ export async function serve(options: BuildOptions): Promise<number> {
     for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => done());
   });
   for (const watcher of watchers) watcher.close();
-  for (const listener of listeners) listener.end();
+  ending.abort();
+  server.closeAllConnections();
   server.close();
   rmSync(home, { recursive: true, force: true });
   return 0;
