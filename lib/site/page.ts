@@ -1,4 +1,5 @@
 import type { Figure } from "../model/figure.ts";
+import type { CautionView } from "../model/sheet.ts";
 
 /** A word that may lead somewhere; `to` is a path from the site's root, `label` its name where the word alone would not say enough. */
 export type Link = {
@@ -31,7 +32,7 @@ export type Door = {
 export type Block =
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "heading"; readonly text: string; readonly id: string }
-  | { readonly kind: "links"; readonly links: readonly Link[] }
+  | { readonly kind: "links" | "row"; readonly links: readonly Link[] }
   | { readonly kind: "doors"; readonly doors: readonly Door[] }
   | {
       readonly kind: "table";
@@ -45,8 +46,13 @@ export type Block =
     }
   | {
       readonly kind: "steps";
-      readonly steps: readonly { readonly say: string; readonly notes: readonly string[] }[];
+      readonly steps: readonly {
+        readonly say: string;
+        readonly notes: readonly string[];
+        readonly cautions: readonly CautionView[];
+      }[];
     }
+  | { readonly kind: "cautions"; readonly cautions: readonly CautionView[] }
   | { readonly kind: "figure"; readonly figure: Figure }
   | { readonly kind: "cards"; readonly cards: readonly CardEntry[] }
   | { readonly kind: "sheet"; readonly html: string }

@@ -6,7 +6,7 @@
   const shown = 12;
   const index = new MiniSearch({
     fields: ["mark", "text"],
-    storeFields: ["mark", "text", "to", "prints"],
+    storeFields: ["mark", "text", "to", "cards"],
     tokenize: (words) =>
       words
         .toLowerCase()
@@ -19,17 +19,24 @@
       combineWith: "AND",
     },
   });
-  const link = (text, to, name) => {
+  const link = ({ text, to, label }) => {
     const made = document.createElement("a");
     made.href = `${root}${to}`;
     made.textContent = text;
-    if (name) made.className = name;
+    if (label) {
+      made.className = "print";
+      made.setAttribute("aria-label", label);
+    }
     return made;
   };
-  const item = ({ mark, text, to, prints }) => {
+  const item = ({ mark, text, to, cards }) => {
     const made = document.createElement("li");
-    made.append(link(mark ? `${mark}: ${text}` : text, to));
-    for (const print of prints) made.append(" ", link(print.text, print.to, "print"));
+    made.append(link({ text: mark ? `${mark}: ${text}` : text, to }));
+    for (const { title, prints } of cards) {
+      const line = document.createElement("p");
+      line.append(`${title} `, ...prints.map(link));
+      made.append(line);
+    }
     return made;
   };
   const show = () => {

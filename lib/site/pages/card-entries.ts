@@ -59,10 +59,14 @@ export function cardsBlocks(
   ];
 }
 
+/** The sheets that are of the first one's kind: what shows a thing best. */
+export function firstKind(sheets: readonly SheetView[]): readonly SheetView[] {
+  return sheets.filter(({ kind }) => kind === sheets[0]?.kind);
+}
+
 /** A table's cell for some sheets: the cards of the first one's kind, each by its name with its PDFs. */
 export function printCell(input: SiteInput, sheets: readonly SheetView[]): readonly Link[] {
-  const same = sheets.filter(({ kind }) => kind === sheets[0]?.kind);
-  return cardEntries(input, same).flatMap(({ title, page, prints }) => [
+  return cardEntries(input, firstKind(sheets)).flatMap(({ title, page, prints }) => [
     { text: title, to: page },
     ...prints.map(({ note: _size, ...print }) => print),
   ]);

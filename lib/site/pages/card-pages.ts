@@ -38,7 +38,7 @@ function cardPage(input: SiteInput, sheet: SheetView): Page {
     title: `${cardTitle(sheet)}, ${sheet.format.name}`,
     titled: false,
     blocks: [
-      { kind: "links", links: [...first, ...others, ...homeOf(input, sheet)] },
+      { kind: "row", links: [...first, ...others, ...homeOf(input, sheet)] },
       { kind: "sheet", html: input.fragments.get(`${sheet.id}.${sheet.format.id}`) ?? "" },
     ],
   };

@@ -23,6 +23,10 @@ export function hostingPage({ pdf }: SiteInput): Page {
       { kind: "links", links: [{ text: "Everything in one zip", to: "trayleaf-site.zip" }] },
       {
         kind: "text",
+        text: "The zip cannot hold itself: lay it in the unpacked folder too, or the link above leads nowhere there.",
+      },
+      {
+        kind: "text",
         text: pdf
           ? "PDFs are in the folder pdf, packs in the folder packs."
           : "PDF not built in this preview.",

@@ -43,9 +43,7 @@ export function platePages(input: SiteInput): readonly Page[] {
         says: [{ text: plate.side === "none" ? "no side" : plate.side.toUpperCase() }],
       },
       ...(other ? [{ name: "Other side", says: [plateLink(input, other)] }] : []),
-      ...(map
-        ? map.orientation.map((says) => ({ name: "How it lies", says: [{ text: says }] }))
-        : []),
+      ...(map ? [{ name: "How it lies", says: map.orientation.map((text) => ({ text })) }] : []),
       { name: "System", says: [systemLink(input, plate.system)] },
       ...(places.length > 0 ? [{ name: "Lies in", says: places }] : []),
       ...(procedures.length > 0 ? [{ name: "Order of work", says: procedures }] : []),

@@ -67,7 +67,8 @@ function handOver(input: SiteInput, chains: readonly Chain[]): readonly Block[] 
   ];
 }
 
-function trapsOf({ derived, catalogue }: SiteInput, screw: string): readonly Block[] {
+function trapsOf(input: SiteInput, screw: string): readonly Block[] {
+  const { derived, catalogue } = input;
   const traps = derived.screwTraps.filter((trap) => trap.screw === screw);
   return [
     { kind: "heading", text: "Where it goes in and is wrong", id: "traps" },
@@ -75,9 +76,10 @@ function trapsOf({ derived, catalogue }: SiteInput, screw: string): readonly Blo
       ? {
           kind: "table",
           caption: "Holes this screw passes and is not for",
-          head: ["hole", "head"],
-          rows: traps.map(({ zone, head }) => [
+          head: ["hole", "system", "head"],
+          rows: traps.map(({ zone, zoneSystem, head }) => [
             [{ text: known(catalogue.zones, zone).name }],
+            [systemLink(input, zoneSystem)],
             [{ text: head === "lodges" ? "lodges there" : "falls through" }],
           ]),
         }
@@ -111,10 +113,12 @@ function lengthsOf({ sheets, drawings }: SiteInput, screw: string): readonly Blo
   ];
 }
 
-function pictureOf({ derived, pictures, catalogue }: SiteInput, screw: Defined<Screw>): Block[] {
-  const length = derived.lengthTables
-    .get(screw.id)
-    ?.readings.flatMap(({ answer }) => (answer.kind === "next" ? [answer.length] : []))[0];
+/** The screw in a length from the middle of its rack. */
+function pictureOf({ pictures, catalogue, derived }: SiteInput, screw: Defined<Screw>): Block[] {
+  const lengths = (derived.lengthTables.get(screw.id)?.readings ?? []).flatMap(({ answer }) =>
+    answer.kind === "next" ? [answer.length] : [],
+  );
+  const length = lengths[Math.floor(lengths.length / 2)];
   if (length === undefined) return [];
   const figure = pictures.screw(`screw-${screw.id}`, screw, catalogue.interfaces, length);
   return [{ kind: "figure", figure }];

@@ -80,6 +80,10 @@ export function startPage(input: SiteInput): Page {
     title: catalogue.publisher.logo_text,
     titled: true,
     blocks: [
+      {
+        kind: "text",
+        text: "Which instruments belong to which screw, in which hole of which plate: one page each, to read here or print.",
+      },
       { kind: "search" },
       { kind: "doors", doors },
       {

@@ -1,47 +1,50 @@
 import { known } from "../../model/catalogue.ts";
 import type { ProcedureStep, RecipeStep } from "../../model/recipe.ts";
+import type { CautionView } from "../../model/sheet.ts";
 import type { Block } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 
-function notesOf({ catalogue }: SiteInput, step: ProcedureStep | RecipeStep): readonly string[] {
-  const by = step.skip?.by === "surgeon" ? "the surgeon" : "instructions for use or local protocol";
+type Step = ProcedureStep | RecipeStep;
+
+function notesOf({ decides, skip }: Step): readonly string[] {
+  const by = skip?.by === "surgeon" ? "the surgeon" : "instructions for use or local protocol";
   return [
-    ...(step.decides ? ["The surgeon decides."] : []),
-    ...(step.skip ? [`Left out when: ${step.skip.when} Decided by ${by}.`] : []),
-    ...step.cautions.map((id) => {
-      const { signal, text } = known(catalogue.cautions, id);
-      return `${signal}: ${text}`;
-    }),
+    ...(decides ? ["The surgeon decides."] : []),
+    ...(skip ? [`Left out when: ${skip.when} Decided by ${by}.`] : []),
   ];
 }
 
 /** The steps of a technique or procedure in words, each with its cautions, and the cautions of the whole. */
 export function stepBlocks(
-  input: SiteInput,
+  { catalogue }: SiteInput,
   whole: {
-    readonly steps: readonly (ProcedureStep | RecipeStep)[];
+    readonly steps: readonly Step[];
     readonly cautions: readonly string[];
     readonly required_cautions: readonly string[];
   },
 ): readonly Block[] {
-  const { catalogue } = input;
+  const caution = (id: string): CautionView => {
+    const { signal, text } = known(catalogue.cautions, id);
+    return { id, signal, text };
+  };
   const atSteps = new Set(whole.steps.flatMap(({ cautions }) => cautions));
-  const general = [...new Set([...whole.cautions, ...whole.required_cautions])]
-    .filter((id) => !atSteps.has(id))
-    .map((id) => known(catalogue.cautions, id));
+  const general = [...new Set([...whole.cautions, ...whole.required_cautions])].filter(
+    (id) => !atSteps.has(id),
+  );
   return [
     { kind: "heading", text: "Steps", id: "steps" },
     {
       kind: "steps",
-      steps: whole.steps.map((step) => ({ say: step.say, notes: notesOf(input, step) })),
+      steps: whole.steps.map((step) => ({
+        say: step.say,
+        notes: notesOf(step),
+        cautions: step.cautions.map(caution),
+      })),
     },
     ...(general.length > 0
       ? [
           { kind: "heading", text: "Cautions for the whole", id: "cautions" } as const,
-          {
-            kind: "links",
-            links: general.map(({ signal, text }) => ({ text: `${signal}: ${text}` })),
-          } as const,
+          { kind: "cautions", cautions: general.map(caution) } as const,
         ]
       : []),
   ];
