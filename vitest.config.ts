@@ -5,6 +5,7 @@ export default defineConfig({
     include: ["tests/**/*.test.ts"],
     pool: "threads",
     maxWorkers: 2,
+    globalSetup: ["tests/clean-up.ts"],
     testTimeout: 20_000,
     passWithNoTests: false,
     allowOnly: false,

@@ -1,93 +1,137 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { pathToFileURL } from "node:url";
-import puppeteer, { type Browser, type Page } from "puppeteer";
+import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { closeBrowser } from "../../lib/print/open-browser.ts";
+import { builtSite } from "./built-site.ts";
+import { openTab, testBrowser } from "./open-tab.ts";
+import { pageKinds } from "./page-kinds.ts";
 
-const home = mkdtempSync(join(tmpdir(), "trayleaf-browser-"));
-const folder = join(home, "dist");
-const address = (page: string) => pathToFileURL(join(folder, page)).href;
-const kinds = [
-  "index.html",
-  "marks/index.html",
-  "cards/index.html",
-  "cards/case-a/a4-landscape.html",
-  "screws/locking-35.html",
-  "plates/lower-fibula-left.html",
-  "systems/pebblefin.html",
-  "rules/index.html",
-  "findings/index.html",
-  "hosting/index.html",
-];
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 let browser: Browser;
-
-/** A tab that notes every console line, error and request that leaves the folder. */
-async function openTab(width: number): Promise<{ tab: Page; noise: string[] }> {
-  const tab = await browser.newPage();
-  const noise: string[] = [];
-  tab.on("console", (line) => noise.push(line.text()));
-  tab.on("pageerror", (error) => noise.push(String(error)));
-  tab.on("requestfailed", (request) => noise.push(`failed: ${request.url()}`));
-  tab.on("request", (request) => {
-    if (!/^(file|data):/.test(request.url())) noise.push(`outside: ${request.url()}`);
-  });
-  await tab.setViewport({ width, height: 800 });
-  return { tab, noise };
-}
+let home: string;
 
 beforeAll(async () => {
-  execFileSync(
-    process.execPath,
-    ["--import", "tsx", "lib/cli.ts", "build", "--no-pdf", "--out", folder],
-    { stdio: "pipe" },
-  );
-  const executablePath = process.env["PUPPETEER_EXECUTABLE_PATH"] ?? "/usr/lib/chromium/chromium";
-  browser = await puppeteer.launch({ executablePath, args: ["--no-sandbox"], pipe: true });
-}, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  rmSync(home, { recursive: true, force: true });
-});
+  home = pathToFileURL(await builtSite()).href;
+  browser = await testBrowser();
+}, 240_000);
+afterAll(() => closeBrowser(browser));
+
+/** What axe finds of serious or critical impact, each with the first element it is about. */
+async function audit(tab: Page, rules: readonly string[]): Promise<string[]> {
+  await tab.evaluate(axe);
+  const only = rules.length > 0 ? { runOnly: { type: "rule", values: rules } } : {};
+  return (await tab.evaluate(
+    `axe.run(document, { preload: false, resultTypes: ["violations"], ...${JSON.stringify(only)} }).then(({ violations }) =>
+       violations
+         .filter(({ impact }) => impact === "serious" || impact === "critical")
+         .map(({ id, nodes }) => id + ": " + nodes[0].html.slice(0, 200)))`,
+  )) as string[];
+}
+
+/** Links and fields outside the sheet that a thumb could miss: under 44 px in a direction. */
+const smallTargets = `[...document.querySelectorAll(".chrome a:not(.skip-link), .chrome input")]
+  .map((one) => ({ one, box: one.getBoundingClientRect() }))
+  .filter(({ box }) => box.width > 0 && (box.width < 44 || box.height < 44))
+  .map(({ one, box }) => one.outerHTML + " " + box.width + " x " + box.height)`;
+
+/** How far the page can be scrolled sideways, px. */
+const sideways = `document.documentElement.scrollWidth - document.documentElement.clientWidth`;
+
+/** Every element of a sheet with its place in it, colours and type, as one text. */
+const looks = `(() => {
+  const sheet = document.querySelector(".sheet");
+  const from = sheet.getBoundingClientRect();
+  const seen = [...sheet.querySelectorAll("*:not(svg *)")].filter((one) => one.getClientRects().length > 0);
+  return [sheet, ...seen].map((one) => {
+    const box = one.getBoundingClientRect();
+    const style = getComputedStyle(one);
+    const place = [box.left - from.left, box.top - from.top, box.width, box.height].map(Math.round);
+    return [one.tagName, ...place, style.color, style.backgroundColor, style.fontSize, style.fontWeight, style.lineHeight].join(" ");
+  }).join("\\n");
+})()`;
+
+/** The width of the outline around what has the focus, and where it stands. */
+const focused = `(() => {
+  const one = document.activeElement;
+  const { outlineStyle, outlineWidth } = getComputedStyle(one);
+  const box = one.getBoundingClientRect();
+  return { name: one.textContent, width: outlineStyle === "none" ? 0 : parseFloat(outlineWidth), seen: box.left >= 0 && box.width > 0 };
+})()`;
 
 describe("the site opened from a folder", () => {
-  it.each(kinds)(
-    "shows %s quietly, and 320 pixels are wide enough",
-    async (page) => {
-      const { tab, noise } = await openTab(320);
-      await tab.goto(address(page));
-      const over = await tab.evaluate(
-        "document.documentElement.scrollWidth - document.documentElement.clientWidth",
-      );
-      expect({ noise, over }).toEqual({ noise: [], over: 0 });
+  it.each(pageKinds)(
+    "shows %s quietly, wide enough, large enough to touch, and with nothing that axe calls serious",
+    async (path) => {
+      const { tab, noise } = await openTab(browser, home, 320);
+      await tab.goto(`${home}/${path}`);
+      const narrow = {
+        wide: await tab.evaluate(sideways),
+        small: await tab.evaluate(smallTargets),
+      };
+      await tab.setViewport({ width: 1280, height: 800 });
+      const small = await tab.evaluate(smallTargets);
+      const light = await audit(tab, []);
+      await tab.emulateMediaFeatures([{ name: "prefers-color-scheme", value: "dark" }]);
+      const dark = await audit(tab, ["color-contrast"]);
+      expect({ noise, narrow, small, light, dark }).toEqual({
+        noise: [],
+        narrow: { wide: 0, small: [] },
+        small: [],
+        light: [],
+        dark: [],
+      });
       await tab.close();
     },
-    30_000,
+    60_000,
   );
 
-  it("finds what is marked 2.5 while it is typed", async () => {
-    const { tab, noise } = await openTab(1024);
-    await tab.goto(address("marks/index.html"));
-    await tab.type("#search", "2.5");
-    const found = await tab.$$eval("#found li", (items) => items.map((item) => item.textContent));
-    expect(found).toContain("2.5: drill 2.5");
-    expect(noise).toEqual([]);
+  it.each(pageKinds.filter((path) => /^cards\/[^/]+\//.test(path)))(
+    "shows the sheet of %s as it is printed, in the dark theme too",
+    async (path) => {
+      const { tab } = await openTab(browser, home, 1280);
+      await tab.emulateMediaFeatures([{ name: "prefers-color-scheme", value: "dark" }]);
+      await tab.goto(`${home}/${path}`);
+      const shown = await tab.evaluate(looks);
+      await tab.$eval('link[href$="site.css"]', (link) => link.remove());
+      expect(shown).toEqual(await tab.evaluate(looks));
+      expect(shown).toContain("rgb(0, 0, 0)");
+      await tab.close();
+    },
+    60_000,
+  );
+
+  it("has an audit that sees grey on grey", async () => {
+    const { tab } = await openTab(browser, home, 1024);
+    await tab.goto(`${home}/about/index.html`);
+    await tab.evaluate(`document.querySelector("h1").style.color = "rgb(200, 200, 200)"`);
+    expect(await audit(tab, ["color-contrast"])).toHaveLength(1);
     await tab.close();
   }, 30_000);
 
-  it("lists all marks without scripts", async () => {
-    const { tab } = await openTab(1024);
-    await tab.setJavaScriptEnabled(false);
-    await tab.goto(address("marks/index.html"));
-    expect(await tab.$$("tbody tr")).not.toHaveLength(0);
-    expect(await tab.$(".search:not([hidden])")).toBeNull();
-    await tab.close();
-  }, 30_000);
+  it.each(["index.html", "marks/index.html", "cards/case-a/a4-landscape.html"])(
+    "shows where the keyboard is on %s",
+    async (path) => {
+      const { tab } = await openTab(browser, home, 1024);
+      await tab.goto(`${home}/${path}`);
+      for (let press = 0; press < 9; press += 1) {
+        await tab.keyboard.press("Tab");
+        const { name, width, seen } = (await tab.evaluate(focused)) as {
+          name: string;
+          width: number;
+          seen: boolean;
+        };
+        expect({ name, seen, visible: width >= 2 }).toEqual({ name, seen: true, visible: true });
+      }
+      await tab.close();
+    },
+    60_000,
+  );
 
   it("prints a card's page as the card alone", async () => {
-    const { tab } = await openTab(1280);
-    await tab.goto(address("cards/case-a/a4-landscape.html"));
+    const { tab } = await openTab(browser, home, 1280);
+    await tab.goto(`${home}/cards/case-a/a4-landscape.html`);
     const pdf = Buffer.from(await tab.pdf({ preferCSSPageSize: true })).toString("latin1");
     expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     await tab.close();

@@ -1,36 +1,31 @@
-import { execFileSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { rules } from "../../lib/check/rules.ts";
 import { derive } from "../../lib/derive/derive.ts";
 import { loadLibrary } from "../../lib/index.ts";
 import { filesBelow } from "../../lib/publish/manifest.ts";
+import { builtSite } from "./built-site.ts";
 
-const home = mkdtempSync(join(tmpdir(), "trayleaf-site-"));
-const folder = join(home, "dist");
+let folder: string;
 let pages: string[] = [];
 const read = (page: string) => readFileSync(join(folder, page), "utf8");
 
-beforeAll(() => {
-  execFileSync(
-    process.execPath,
-    ["--import", "tsx", "lib/cli.ts", "build", "--no-pdf", "--out", folder],
-    { stdio: "pipe" },
-  );
+beforeAll(async () => {
+  folder = await builtSite();
   pages = filesBelow(folder).filter((file) => file.endsWith(".html"));
-}, 120_000);
-afterAll(() => rmSync(home, { recursive: true, force: true }));
+}, 240_000);
 
 describe("the site", () => {
-  it("has no broken link, and only relative ones", () => {
+  it("has no broken link or anchor, and only relative ones", () => {
     const broken = pages.flatMap((page) =>
       [...read(page).matchAll(/(?:href|src)="([^"]*)"/g)].flatMap(([, target = ""]) => {
-        if (target.startsWith("#")) return [];
         if (/^([a-z]+:|\/)/i.test(target)) return [`${page}: ${target} is not relative`];
-        const file = resolve(folder, dirname(page), target.split("#")[0] ?? "");
-        return existsSync(file) ? [] : [`${page}: ${target}`];
+        const [path = "", anchor] = target.split("#");
+        const file = path === "" ? join(folder, page) : resolve(folder, dirname(page), path);
+        if (!existsSync(file)) return [`${page}: ${target}`];
+        const held = anchor === undefined || readFileSync(file, "utf8").includes(` id="${anchor}"`);
+        return held ? [] : [`${page}: no ${anchor}`];
       }),
     );
     expect(broken).toEqual([]);
@@ -63,7 +58,7 @@ describe("the site", () => {
 
   it("tells for a screw why each other candidate fell out", () => {
     expect(read("screws/locking-35.html")).toMatch(
-      /sleeve 2\.7<\/a>\s*<\/td>\s*<td>\s*<span>falls out: .*th-27/,
+      /sleeve 2\.7<\/a>\s*<\/td>\s*<td data-head="reason">\s*<span>falls out: .*th-27/,
     );
   });
 
@@ -95,4 +90,55 @@ describe("the site", () => {
     ].filter(([page = "", words = "?"]) => !read(page).includes(words));
     expect(absent).toEqual([]);
   });
+
+  it("tells of a screw each reading and its next length, dead readings too", () => {
+    const rows = [
+      ...read("screws/locking-35.html").matchAll(
+        /data-head="reading">\s*<span>([^<]+)<\/span>\s*<\/td>\s*<td data-head="next length">\s*<span>([^<]+)</g,
+      ),
+    ];
+    const told = new Map(rows.map(([, reads = "", next = ""]) => [reads, next]));
+    expect(told.get("15–16")).toBe("16");
+    expect(told.get("51–53")).toMatch(/^none: 50 is/);
+  });
+
+  it("leads from a left plate to the right one, and back", () => {
+    expect(read("plates/lower-fibula-left.html")).toContain(
+      'href="../plates/lower-fibula-right.html"',
+    );
+    expect(read("plates/lower-fibula-right.html")).toContain(
+      'href="../plates/lower-fibula-left.html"',
+    );
+  });
+
+  it("tells what the site is, who decides and what it refuses to state", () => {
+    const about = read("about/index.html");
+    for (const words of ["The surgeon decides.", "not a clinical approval", "What no card states"])
+      expect(about).toContain(words);
+  });
+
+  it.each([
+    ["instruments", "drill-27-pilot", "What it is for"],
+    ["instruments", "drill-27-pilot", "What it wrongly passes"],
+    ["instruments", "drill-27-pilot", "What it is easily taken for"],
+    ["instruments", "sleeve-35", "What wrongly passes it"],
+    ["techniques", "locking-through-sleeve", "Screws and holes"],
+  ])("answers on %s/%s: %s", (kind, id, words) => {
+    expect(read(`${kind}/${id}.html`)).toContain(`${words}</h2>`);
+  });
+
+  it.each(["systems", "plates", "screws", "instruments", "trays", "procedures", "techniques"])(
+    "lists every page of %s in its index, and leads back to it",
+    (kind) => {
+      const index = read(`${kind}/index.html`);
+      const all = pages.filter(
+        (page) => page.startsWith(`${kind}/`) && !page.endsWith("index.html"),
+      );
+      expect(all.length).toBeGreaterThan(1);
+      for (const page of all) {
+        expect(index).toContain(`href="../${page}"`);
+        expect(read(page)).toContain(`href="../${kind}/index.html"`);
+      }
+    },
+  );
 });
