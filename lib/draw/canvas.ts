@@ -62,7 +62,7 @@ export type Pen = {
   path(pieces: readonly PathPiece[], look?: Look): void;
   /** Words on one line; `at` is on the baseline. */
   words(at: Spot, text: string, lettering?: Lettering): void;
-  /** A tile repeated over an area; `name` is unique within the figure. */
+  /** A tile repeated over an area; drawn once for each `name` of a figure. */
   filling(name: string, width: number, height: number, draw: (pen: Pen) => void): Filling;
 };
 
@@ -168,6 +168,7 @@ function penFor(figure: string, root: Container, target: Container, scale: Spot)
     },
     filling(name, width, height, draw) {
       const id = `${figure}-${name}`;
+      if (root.findOne(`[id="${id}"]`) !== null) return { pattern: id };
       const pattern = root.element("pattern") as unknown as Pattern;
       pattern.attr({
         id,

@@ -57,7 +57,6 @@ export type Block =
   | { readonly kind: "cards"; readonly cards: readonly CardEntry[] }
   | { readonly kind: "sheet"; readonly html: string }
   | { readonly kind: "reveal"; readonly summary: string; readonly html: string }
-  | { readonly kind: "reveal"; readonly summary: string; readonly html: string }
   | {
       readonly kind: "visions";
       /** What each column shows. */

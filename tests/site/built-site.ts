@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { rules } from "../../lib/check/rules.ts";
 import { packsOf } from "../../lib/compose/pack-contents.ts";
+import { siteDrawings } from "../../lib/compose/site-drawings.ts";
 import { pictures } from "../../lib/draw/pictures.ts";
 import { checkLibrary } from "../../lib/index.ts";
 import { zipFolder } from "../../lib/publish/zip.ts";
@@ -33,10 +34,11 @@ async function write(): Promise<void> {
   const fragments = new Map(sheets.map((sheet, at) => [keys[at] ?? "", renderSheet(sheet)]));
   const prints = new Map(keys.map((key) => [key, { pdfBytes: 1024, thumb: true }]));
   const { findings, today } = checked;
+  const drawings = siteDrawings({ catalogue, derived, pictures, today }, sheets);
   await writeSite(
     {
       ...{ catalogue, derived, sheets, fragments, findings, prints },
-      ...{ packs, rules, pictures, today, pdf: true },
+      ...{ packs, rules, pictures, drawings, today, pdf: true },
     },
     folder,
   );

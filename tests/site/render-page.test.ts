@@ -6,7 +6,15 @@ import { loses, mutantsOf, readTemplates, renderFrom, tokened } from "./template
 const link: Link = { text: "drill 2.5", to: "instruments/drill-25.html", note: "slot A2" };
 const print: Link = { text: "PDF A4", to: "pdf/card.pdf", label: "PDF A4 landscape: card" };
 const plain: Link = { text: "no page" };
-const figure = { id: "one", svg: "<svg/>", title: "one", description: "one", width: 9, height: 9 };
+const figure = {
+  id: "one",
+  svg: "<svg/>",
+  title: "token-0-end",
+  description: "one",
+  width: 9,
+  height: 9,
+  facts: [["drill", "2.5"]] as const,
+};
 const caution = { id: "one", signal: "CAUTION", text: "Make the last turns by hand." } as const;
 
 const blocks: readonly Block[] = [
@@ -35,6 +43,17 @@ const blocks: readonly Block[] = [
     ],
   },
   { kind: "sheet", html: "<article>" },
+  { kind: "reveal", summary: "Show the answers", html: "<article>" },
+  {
+    kind: "visions",
+    filters: [{ id: "grey", values: "0 0 0" }],
+    seen: [{ id: "grey", name: "In grey", symbols: [figure] }],
+  },
+  {
+    kind: "seen",
+    ...{ title: "Card", image: "thumbs/c.png", width: 297, height: 210 },
+    views: [{ id: "grey", name: "In grey" }],
+  },
   { kind: "search" },
   { kind: "code", text: "line" },
 ];

@@ -4,7 +4,7 @@ import { templateEnvironment, templatesFolder } from "../../lib/site/nunjucks.ts
 /** Templates by name, "sheets/case.njk". */
 export type Templates = ReadonlyMap<string, string>;
 
-/** A copy of a view whose every string is a token of its own, collected in `tokens`; a drawing is one token, its SVG. A `kind` among `kinds`, by which a template chooses, stays. */
+/** A copy of a view whose every string is a token of its own, collected in `tokens`; a drawing's are its SVG and its facts. A `kind` among `kinds`, by which a template chooses, stays. */
 export function tokened(value: unknown, tokens: string[], kinds: readonly string[]): unknown {
   if (typeof value === "string") {
     if (value === "") return "";
@@ -14,7 +14,10 @@ export function tokened(value: unknown, tokens: string[], kinds: readonly string
   }
   if (Array.isArray(value)) return value.map((item) => tokened(item, tokens, kinds));
   if (typeof value !== "object" || value === null) return value;
-  if ("svg" in value) return { ...value, svg: tokened("svg", tokens, kinds) };
+  if ("svg" in value) {
+    const facts = "facts" in value ? { facts: tokened(value.facts, tokens, kinds) } : {};
+    return { ...value, svg: tokened("svg", tokens, kinds), ...facts };
+  }
   return Object.fromEntries(
     Object.entries(value).map(([name, item]) => [
       name,
@@ -48,7 +51,7 @@ export function renderFrom(templates: Templates, name: string, view: object): st
 function told(html: string): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   for (const [word] of html.matchAll(
-    /token-\d+-end|(?:class|data-fit|width|height|aria-label)="[^"]*"/g,
+    /token-\d+-end|(?:class|data-fit|width|height|viewBox|aria-label)="[^"]*"/g,
   ))
     counts.set(word, (counts.get(word) ?? 0) + 1);
   return counts;
