@@ -13,7 +13,7 @@ import { dirname, extname, join } from "node:path";
 import { unzipSync } from "fflate";
 import type { Browser } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { closeBrowser } from "../../lib/print/open-browser.ts";
+import { endBrowser } from "../../lib/print/open-browser.ts";
 import { filesBelow } from "../../lib/publish/manifest.ts";
 import { builtSite } from "./built-site.ts";
 import { openTab, testBrowser } from "./open-tab.ts";
@@ -64,7 +64,7 @@ beforeAll(async () => {
   browser = await testBrowser();
 }, 240_000);
 afterAll(async () => {
-  await closeBrowser(browser);
+  await endBrowser(browser);
   server.closeAllConnections();
   server.close();
   rmSync(root, { recursive: true, force: true });

@@ -1,7 +1,7 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { closeBrowser } from "../../lib/print/open-browser.ts";
+import { endBrowser } from "../../lib/print/open-browser.ts";
 import { builtSite } from "./built-site.ts";
 import { openTab, testBrowser } from "./open-tab.ts";
 
@@ -11,7 +11,7 @@ beforeAll(async () => {
   home = pathToFileURL(await builtSite()).href;
   browser = await testBrowser();
 }, 240_000);
-afterAll(() => closeBrowser(browser));
+afterAll(() => endBrowser(browser));
 
 async function found(tab: Page, words: string): Promise<{ text: string; files: string[] }[]> {
   await tab.type("#search", words);
