@@ -1,10 +1,11 @@
-import type { Browser, Page } from "puppeteer";
-import { openBrowser } from "../../lib/print/open-browser.ts";
+import puppeteer, { type Browser, type Page } from "puppeteer";
 
-/** A browser for tests: the one that setting up found, else where a system keeps one. */
+/** A browser for tests, which may ask this machine: the one that setting up found, else where a system keeps one. */
 export function testBrowser(): Promise<Browser> {
-  process.env["PUPPETEER_EXECUTABLE_PATH"] ??= "/usr/lib/chromium/chromium";
-  return openBrowser();
+  const executablePath = process.env["PUPPETEER_EXECUTABLE_PATH"] ?? "/usr/lib/chromium/chromium";
+  const asked = (process.env["TRAYLEAF_BROWSER_ARGS"] ?? "").split(" ").filter(Boolean);
+  const args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", ...asked];
+  return puppeteer.launch({ executablePath, args: [...new Set(args)], pipe: true });
 }
 
 /** A tab that notes every console line, error and request that leaves `home`, the beginning of every address it may ask for. */

@@ -1,7 +1,6 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { endBrowser } from "../../lib/print/open-browser.ts";
 import { builtSite } from "./built-site.ts";
 import { openTab, testBrowser } from "./open-tab.ts";
 
@@ -11,7 +10,7 @@ beforeAll(async () => {
   home = pathToFileURL(await builtSite()).href;
   browser = await testBrowser();
 }, 240_000);
-afterAll(() => endBrowser(browser));
+afterAll(() => browser?.close());
 
 async function found(tab: Page, words: string): Promise<{ text: string; files: string[] }[]> {
   await tab.type("#search", words);

@@ -3,7 +3,6 @@ import { createRequire } from "node:module";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { endBrowser } from "../../lib/print/open-browser.ts";
 import { builtSite } from "./built-site.ts";
 import { openTab, testBrowser } from "./open-tab.ts";
 import { pageKinds } from "./page-kinds.ts";
@@ -16,7 +15,7 @@ beforeAll(async () => {
   home = pathToFileURL(await builtSite()).href;
   browser = await testBrowser();
 }, 240_000);
-afterAll(() => endBrowser(browser));
+afterAll(() => browser?.close());
 
 /** What axe finds of serious or critical impact, each with the first element it is about. */
 async function audit(tab: Page, rules: readonly string[]): Promise<string[]> {

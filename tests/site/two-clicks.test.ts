@@ -2,7 +2,6 @@ import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { loadLibrary } from "../../lib/index.ts";
-import { endBrowser } from "../../lib/print/open-browser.ts";
 import { builtSite } from "./built-site.ts";
 import { openTab, testBrowser } from "./open-tab.ts";
 
@@ -33,7 +32,7 @@ beforeAll(async () => {
   for (const page of new Set(start.filter((path) => path.endsWith(".html"))))
     clicks.set(page, await seen(page));
 }, 240_000);
-afterAll(() => endBrowser(browser));
+afterAll(() => browser?.close());
 
 const { catalogue } = loadLibrary("content");
 if (!catalogue) throw new Error("The demo library does not resolve");
