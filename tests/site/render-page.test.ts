@@ -46,6 +46,7 @@ const blocks: readonly Block[] = [
   { kind: "reveal", summary: "Show the answers", html: "<article>" },
   {
     kind: "visions",
+    symbols: ["threaded"],
     filters: [{ id: "grey", values: "0 0 0" }],
     seen: [{ id: "grey", name: "In grey", symbols: [figure] }],
   },
