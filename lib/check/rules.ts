@@ -24,6 +24,7 @@ import { lengthsAreWhole } from "./rules/lengths-are-whole.ts";
 import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
 import { limiterIsInDate } from "./rules/limiter-is-in-date.ts";
 import { lookAlikePlatesAreSigned } from "./rules/look-alike-plates-are-signed.ts";
+import { lookAlikesLieApart } from "./rules/look-alikes-lie-apart.ts";
 import { markSaysTheSize } from "./rules/mark-says-the-size.ts";
 import { marksAreReadWithTheirSleeve } from "./rules/marks-are-read-with-their-sleeve.ts";
 import { nearCortexLockingIsAskedFor } from "./rules/near-cortex-locking-is-asked-for.ts";
@@ -103,6 +104,7 @@ export const rules: readonly Rule[] = [
   limiterBelongsToTheScrew,
   limiterIsInDate,
   lookAlikePlatesAreSigned,
+  lookAlikesLieApart,
   markSaysTheSize,
   marksAreReadWithTheirSleeve,
   nearCortexLockingIsAskedFor,

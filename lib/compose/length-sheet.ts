@@ -55,6 +55,10 @@ function deadPictures(
   return { sections: figures.map((figure) => ({ figure, words: `${figure.title}.` })) };
 }
 
+function soundWords({ derived }: Composing, screw: string): readonly string[] {
+  return (derived.soundAlikes.get(screw) ?? []).map(([a, b]) => `${wholeMm(a)} and ${wholeMm(b)}`);
+}
+
 /** The legend of the hatching; what each dead reading lies between stands in its own row. */
 const deadNote = "Hatched: no screw made for this reading. Ask the surgeon.";
 
@@ -74,6 +78,11 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
   const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) =>
     policy ? [policy.source.document] : [],
   );
+  const misheard = [...new Set(screws.flatMap(({ id }) => soundWords(composing, id)))];
+  const heard =
+    misheard.length === 0
+      ? ""
+      : ` Sounds alike: ${misheard.join(", ")}: say each figure by itself.`;
   const facts = {
     id: `${system}-lengths`,
     system,
@@ -92,7 +101,7 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
         ...deadPictures(composing, frame, columns),
         kind: "lengths",
         columns,
-        deadNote,
+        deadNote: deadNote + heard,
       }) satisfies LengthView,
   );
 }

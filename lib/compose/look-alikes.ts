@@ -1,7 +1,8 @@
-import type { LookAlike } from "../model/chain.ts";
+import type { DoubleNumber, LookAlike } from "../model/chain.ts";
+import { mm } from "../model/measure.ts";
 import type { WarningLine } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
-import { capital, spoken } from "./spoken.ts";
+import { capital, listed, spoken, tellTale } from "./spoken.ts";
 
 function nameOf({ catalogue, derived }: Composing, id: string): string {
   const instrument = catalogue.instruments.get(id);
@@ -31,4 +32,22 @@ export function pairsWithin(
 ): readonly LookAlike[] {
   const both = pairs.filter(({ a, b }) => handled(a) && handled(b));
   return [...both, ...pairs.filter(({ a, b }) => handled(a) !== handled(b))];
+}
+
+/** Numbers that are called for several kinds of thing: what each is, and the rings that tell a drill. */
+export function doubleNumberLines(
+  { catalogue }: Composing,
+  numbers: readonly DoubleNumber[],
+): readonly WarningLine[] {
+  return numbers.map(({ number, bearers }) => {
+    const words = bearers.map(({ id, what }) => {
+      const drill = catalogue.instruments.get(id);
+      const tell = drill ? tellTale(drill) : "";
+      return `a ${what}${tell === "" ? "" : ` (${tell})`}`;
+    });
+    return {
+      subject: `${mm(number)} is called for`,
+      words: `${listed([...new Set(words)])}: say the noun.`,
+    };
+  });
 }

@@ -6,7 +6,7 @@ import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { holeSymbols } from "./hole-symbols.ts";
-import { lookAlikeLines, pairsWithin } from "./look-alikes.ts";
+import { doubleNumberLines, lookAlikeLines, pairsWithin } from "./look-alikes.ts";
 import { lagColumns, type PairingColumn, pairingCell, plateColumns } from "./pairing-cells.ts";
 import { type SectionsWanted, sectionViews } from "./section-views.ts";
 import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
@@ -130,10 +130,16 @@ function boxes(
     traps: warningBox("Goes in, and is wrong.", traps, room),
     lookAlikes: warningBox(
       "Looks alike.",
-      lookAlikeLines(
-        composing,
-        pairsWithin(derived.lookAlikes, (id) => handled.has(id)),
-      ),
+      [
+        ...doubleNumberLines(
+          composing,
+          derived.doubleNumbers.filter(({ bearers }) => bearers.every(({ id }) => handled.has(id))),
+        ),
+        ...lookAlikeLines(
+          composing,
+          pairsWithin(derived.lookAlikes, (id) => handled.has(id)),
+        ),
+      ],
       room,
     ),
   };

@@ -62,7 +62,7 @@ function handedAt(composing: Composing, [step, ...later]: readonly ProcedureStep
   const next = changes ? later.find(({ fills }) => fills) : undefined;
   const chain = chainOf(composing, step.fills ? step : (next ?? step));
   if (chain === undefined) return "";
-  return `${changes ? `Change ${listed(step.changes)}. ` : ""}${handWords(composing, chain)}`;
+  return `${changes ? `Change ${listed(step.changes)}: ` : ""}${handWords(composing, chain)}`;
 }
 
 /** The step card of one procedure: a whole plate's order of work. */

@@ -6,7 +6,7 @@ import type { Slot } from "../model/tray.ts";
 import { typeFloors } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
-import { lookAlikeLines, pairsWithin } from "./look-alikes.ts";
+import { doubleNumberLines, lookAlikeLines, pairsWithin } from "./look-alikes.ts";
 import { rackPieces, slotFacts } from "./slot-facts.ts";
 import { warningBox } from "./warning-box.ts";
 
@@ -102,10 +102,16 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
       total: `Total ${facts.total} pieces`,
       lookAlikes: warningBox(
         "Looks alike.",
-        lookAlikeLines(
-          composing,
-          pairsWithin(derived.lookAlikes, (part) => held.has(part)),
-        ),
+        [
+          ...doubleNumberLines(
+            composing,
+            derived.doubleNumbers.filter(({ bearers }) => bearers.some(({ id }) => held.has(id))),
+          ),
+          ...lookAlikeLines(
+            composing,
+            pairsWithin(derived.lookAlikes, (part) => held.has(part)),
+          ),
+        ],
         room,
       ),
     } satisfies TrayView;

@@ -1,6 +1,8 @@
 import type { Catalogue } from "../model/catalogue.ts";
 import type { Derived } from "../model/chain.ts";
+import { rackLengths } from "../model/rack-lengths.ts";
 import { deriveChains } from "./chains.ts";
+import { doubleNumbers } from "./double-numbers.ts";
 import { drawnPlate } from "./drawn-plate.ts";
 import { drillTraps } from "./drill-traps.ts";
 import { inIdOrder } from "./in-id-order.ts";
@@ -8,6 +10,7 @@ import { layPlate } from "./lay-plate.ts";
 import { lengthTables } from "./length-tables.ts";
 import { lookAlikes } from "./look-alikes.ts";
 import { screwTraps } from "./screw-traps.ts";
+import { soundAlikes } from "./sound-alikes.ts";
 
 /** Everything that follows from a library's facts, the same whatever order its maps are in. */
 export function derive(catalogue: Catalogue): Derived {
@@ -25,6 +28,13 @@ export function derive(catalogue: Catalogue): Derived {
     drillTraps: drillTraps(catalogue, chains),
     lengthTables: lengthTables(catalogue, chains),
     lookAlikes: lookAlikes(catalogue, plates),
+    doubleNumbers: doubleNumbers(catalogue),
+    soundAlikes: new Map(
+      inIdOrder(catalogue.screws).map((screw) => [
+        screw.id,
+        soundAlikes(catalogue.publisher.language, rackLengths(screw)),
+      ]),
+    ),
     plates,
   };
 }

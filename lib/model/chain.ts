@@ -116,6 +116,20 @@ export type LookAlike = {
   readonly tell: string;
   /** The same feature told of b: "3 rings on the shank, not 2". */
   readonly tellOfB?: string;
+  /** How near the two lie in the trays. */
+  readonly near: "adjacent" | "tray" | "room";
+  /** How easily they are taken for one another and what follows, 0 to 100. */
+  readonly score: number;
+};
+
+/** A number (micrometres) that is called for things of several kinds in one system. */
+export type DoubleNumber = {
+  readonly system: string;
+  readonly number: number;
+  readonly bearers: readonly {
+    readonly id: string;
+    readonly what: "screw" | "pilot drill" | "gliding drill";
+  }[];
 };
 
 /** Everything derived from a catalogue. */
@@ -126,5 +140,8 @@ export type Derived = {
   readonly drillTraps: readonly DrillTrap[];
   readonly lengthTables: ReadonlyMap<string, LengthTable>;
   readonly lookAlikes: readonly LookAlike[];
+  readonly doubleNumbers: readonly DoubleNumber[];
+  /** Rack lengths of each screw that sound alike in the publisher's language, micrometres. */
+  readonly soundAlikes: ReadonlyMap<string, readonly (readonly [number, number])[]>;
   readonly plates: readonly import("./laid-plate.ts").LaidPlate[];
 };

@@ -37,7 +37,7 @@ const limiter = (torque: number) => ({
 });
 const cell = (index: number) => ({
   slot: `${"ABCD"[Math.floor(index / 10)]}${(index % 10) + 1}`,
-  at: [index % 10, Math.floor(index / 10)],
+  at: [2 * (index % 10), 2 * Math.floor(index / 10)],
 });
 
 const instruments: Readonly<Record<string, unknown>> = {
@@ -514,7 +514,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     name: "small tray",
     mark: "PF-1",
     revision: "4",
-    grid: { columns: 10, rows: 4 },
+    grid: { columns: 20, rows: 8 },
     size: { width: 300, height: 200 },
     total: 99,
     source,

@@ -500,8 +500,17 @@ const derived: Derived = {
     ],
   ]),
   lookAlikes: [
-    { a: "drill-25", b: "drill-27", what: "drill", tell: "count the rings: two or three" },
+    {
+      a: "drill-25",
+      b: "drill-27",
+      what: "drill",
+      tell: "count the rings: two or three",
+      near: "tray",
+      score: 48,
+    },
   ],
+  doubleNumbers: [],
+  soundAlikes: new Map(),
   plates: [plate],
 };
 

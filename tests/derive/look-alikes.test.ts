@@ -15,6 +15,8 @@ it("tells drills apart by their rings, from either side", () => {
     what: "drill",
     tell: "2 rings on the shank, not 3",
     tellOfB: "3 rings on the shank, not 2",
+    near: "tray",
+    score: 44,
   });
 });
 
@@ -59,11 +61,11 @@ it("says so where nothing tells two apart", () => {
   );
 });
 
-it("names limiters of one shaft, screws of one size, and drills called by a screw's number", () => {
+it("names limiters of one shaft, screws of one size, and the two sides of a plate", () => {
   expect(tell("limiter-09", "limiter-16")).toBe("releases at 0.9 N·m, not 1.6 N·m");
   expect(tell("cortical-35", "locking-35")).toBe("spherical head, not threaded");
-  expect(tell("drill-27-pilot", "locking-27")).toBe(
-    "both are 2.7 mm: say drill or screw with the number",
+  expect(tell("lower-fibula-left", "lower-fibula-right")).toBe(
+    'left, etched "LF L", not right, etched "LF R"',
   );
 });
 

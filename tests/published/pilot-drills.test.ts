@@ -94,6 +94,8 @@ const none = {
   drillTraps: [],
   lengthTables: new Map(),
   lookAlikes: [],
+  doubleNumbers: [],
+  soundAlikes: new Map(),
   plates: [],
 };
 

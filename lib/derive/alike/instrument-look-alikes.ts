@@ -1,12 +1,11 @@
 import type { Catalogue } from "../../model/catalogue.ts";
-import type { LookAlike } from "../../model/chain.ts";
 import type { Defined } from "../../model/definition.ts";
 import type { Instrument, InstrumentKind, InstrumentOf } from "../../model/instrument.ts";
 import { mm, nm, wholeMm } from "../../model/measure.ts";
 import { driveName, threadName } from "../registry-names.ts";
 import { systemInstruments } from "../system-instruments.ts";
 import { pairs } from "./pairs.ts";
-import { type Feature, told } from "./told.ts";
+import { type Feature, type Pair, told } from "./told.ts";
 
 /** Diameters this near or nearer are taken for one another, micrometres. */
 const near = 300;
@@ -23,7 +22,7 @@ const etched: Feature<{ readonly mark: string }> = {
 /** How one kind of instrument is confused and told apart; `size` is its diameter or bore, micrometres. */
 type Kind<K extends InstrumentKind> = {
   readonly kind: K;
-  readonly what: LookAlike["what"];
+  readonly what: Pair["what"];
   readonly size?: (part: Defined<InstrumentOf<K>>) => number;
   readonly features: (catalogue: Catalogue) => readonly Feature<Defined<InstrumentOf<K>>>[];
 };
@@ -32,7 +31,7 @@ function alike<K extends InstrumentKind>(
   { kind, what, size, features }: Kind<K>,
   catalogue: Catalogue,
   instruments: readonly Defined<Instrument>[],
-): readonly LookAlike[] {
+): readonly Pair[] {
   const own = instruments.filter(
     (one): one is Defined<Instrument> & Defined<InstrumentOf<K>> => one.kind === kind,
   );
@@ -114,7 +113,7 @@ const driver: Kind<"driver-shaft"> = {
 };
 
 /** Limiters that take the same shaft look alike whatever they are set to. */
-function limitersAlike(instruments: readonly Defined<Instrument>[]): readonly LookAlike[] {
+function limitersAlike(instruments: readonly Defined<Instrument>[]): readonly Pair[] {
   const own = instruments.flatMap((one) => (one.kind === "torque-limiter" ? [one] : []));
   const torque: Feature<(typeof own)[number]> = {
     value: (one) => `${nm(one.torque)} N·m`,
@@ -126,7 +125,7 @@ function limitersAlike(instruments: readonly Defined<Instrument>[]): readonly Lo
 }
 
 /** Instruments of one kind in one system with the same mark or with sizes within 0.3 mm, and limiters that fit one shaft. */
-export function instrumentLookAlikes(catalogue: Catalogue, system: string): readonly LookAlike[] {
+export function instrumentLookAlikes(catalogue: Catalogue, system: string): readonly Pair[] {
   const all = systemInstruments(catalogue, system);
   return [
     ...alike(drill, catalogue, all),

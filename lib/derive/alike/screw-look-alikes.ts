@@ -1,13 +1,11 @@
 import type { Catalogue } from "../../model/catalogue.ts";
-import type { LookAlike } from "../../model/chain.ts";
 import type { Defined } from "../../model/definition.ts";
 import { mm } from "../../model/measure.ts";
 import type { Screw } from "../../model/screw.ts";
 import { inIdOrder } from "../in-id-order.ts";
 import { driveName } from "../registry-names.ts";
-import { systemInstruments } from "../system-instruments.ts";
 import { pairs } from "./pairs.ts";
-import { type Feature, told } from "./told.ts";
+import { type Feature, type Pair, told } from "./told.ts";
 
 /** Outer thread diameters this near or nearer are taken for one another, micrometres. */
 const near = 300;
@@ -23,34 +21,17 @@ const features = (catalogue: Catalogue): readonly Feature<Defined<Screw>>[] => [
   { value: ({ mark }) => `"${mark}"`, words: (mark) => `etched ${mark}` },
 ];
 
-/** Screws of one system with the same mark or near diameters, and drills that are called by a screw's number. */
-export function screwLookAlikes(catalogue: Catalogue, system: string): readonly LookAlike[] {
+/** Screws of one system with the same mark or near diameters. */
+export function screwLookAlikes(catalogue: Catalogue, system: string): readonly Pair[] {
   const screws = inIdOrder(catalogue.screws).filter((screw) => screw.system === system);
-  const drills = systemInstruments(catalogue, system).flatMap((one) =>
-    one.kind === "drill" ? [one] : [],
-  );
-  return [
-    ...pairs(screws)
-      .filter(([a, b]) => a.mark === b.mark || Math.abs(a.major - b.major) <= near)
-      .map(
-        ([a, b]): LookAlike => ({
-          a: a.id,
-          b: b.id,
-          what: "screw",
-          ...told(features(catalogue), a, b),
-        }),
-      ),
-    ...drills.flatMap((drill) =>
-      screws
-        .filter(({ major }) => major === drill.diameter)
-        .map(
-          (screw): LookAlike => ({
-            a: drill.id,
-            b: screw.id,
-            what: "drill",
-            tell: `both are ${mm(drill.diameter)} mm: say drill or screw with the number`,
-          }),
-        ),
-    ),
-  ];
+  return pairs(screws)
+    .filter(([a, b]) => a.mark === b.mark || Math.abs(a.major - b.major) <= near)
+    .map(
+      ([a, b]): Pair => ({
+        a: a.id,
+        b: b.id,
+        what: "screw",
+        ...told(features(catalogue), a, b),
+      }),
+    );
 }

@@ -1,5 +1,8 @@
 import type { LookAlike } from "../../model/chain.ts";
 
+/** A pair before it is weighed. */
+export type Pair = Omit<LookAlike, "score" | "near">;
+
 /** A thing seen on the metal: its value for one part, and the words that carry it ("3" in "3 rings on the shank"). */
 export type Feature<T> = {
   readonly value: (part: T) => string | undefined;
@@ -20,6 +23,6 @@ export function told<T>(
   features: readonly Feature<T>[],
   a: T,
   b: T,
-): Pick<LookAlike, "tell" | "tellOfB"> {
+): Pick<Pair, "tell" | "tellOfB"> {
   return { tell: tellApart(features, a, b), tellOfB: tellApart(features, b, a) };
 }

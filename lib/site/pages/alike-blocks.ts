@@ -4,8 +4,11 @@ import { partLink } from "./part-links.ts";
 
 /** What is easily taken for a part, each with the one feature of this part that tells the two apart; nothing when nothing is. */
 export function alikeBlocks(input: SiteInput, id: string): readonly Block[] {
+  const doubles = input.derived.doubleNumbers.filter(({ bearers }) =>
+    bearers.some((one) => one.id === id),
+  );
   const alike = input.derived.lookAlikes.filter(({ a, b }) => a === id || b === id);
-  if (alike.length === 0) return [];
+  if (alike.length + doubles.length === 0) return [];
   return [
     { kind: "heading", text: "What it is easily taken for", id: "alike" },
     {
