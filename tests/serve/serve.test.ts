@@ -38,10 +38,15 @@ const kept = (): string[] => readdirSync(home).filter((name) => name.startsWith(
 /** One system of the demo, without what leans on the other. */
 function smallLibrary(): void {
   cpSync("content", library, { recursive: true });
-  for (const name of ["systems/gatepost", "cases", "sites", "sign-offs"])
+  for (const name of ["systems/gatepost", "cases", "sites"])
     rmSync(join(library, name), { recursive: true });
   for (const name of readdirSync(join(library, "documents")))
     if (/gatepost|store-list/.test(name)) rmSync(join(library, "documents", name));
+  for (const name of readdirSync(join(library, "sign-offs"))) {
+    const file = join(library, "sign-offs", name);
+    const [, found = ""] = /^found_in: (.*)$/m.exec(readFileSync(file, "utf8")) ?? [];
+    if (!existsSync(join(library, found))) rmSync(file);
+  }
 }
 
 beforeAll(async () => {
