@@ -29,7 +29,7 @@ for (let round = 0; round < rounds; round++) {
   hashing.push((await treeCost(process.execPath, ["--input-type=module", "-e", hasher])).cpu);
 }
 
-const part = join(library, process.argv[3] ?? "systems/pebblefin/plates/thin-shell.yaml");
+const part = join(library, process.argv[3] ?? "systems/pebblefin/plates/ankle-tip-hook.yaml");
 const text = readFileSync(part, "utf8");
 writeFileSync(part, text.replace(/^(name: )(.+)$/m, "$1$2 II"));
 if (readFileSync(part, "utf8") === text) throw new Error(`${part} has no name to change`);
