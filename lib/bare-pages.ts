@@ -17,15 +17,25 @@ type Config = Parameters<typeof configurePages>[0] & {
 
 /** Lets Eleventy alone write the demo library's pages, without PDFs, into .dist-pages. */
 export function configureBarePages(config: Config): { dir: { input: string; output: string } } {
-  const { catalogue, derived, sheets, findings, today } = checkLibrary("content");
-  if (!catalogue || !derived || !sheets || findings.some(refuses)) {
+  const { catalogue, derived, sheets, traces, findings, locate, today } = checkLibrary("content");
+  if (!catalogue || !derived || !sheets || !traces || findings.some(refuses)) {
     throw new Stop(1, "The library is refused.", "Run trayleaf check.");
   }
   const fragments = new Map(
     sheets.map((sheet) => [`${sheet.id}.${sheet.format.id}`, renderSheet(sheet)]),
   );
   const prints = new Map();
-  const told = { catalogue, derived, sheets, fragments, findings, prints, packs: [] };
+  const told = {
+    catalogue,
+    derived,
+    sheets,
+    traces,
+    locate,
+    fragments,
+    findings,
+    prints,
+    packs: [],
+  };
   const drawings = siteDrawings({ catalogue, derived, pictures, today }, sheets);
   const input = { ...told, rules, pictures, drawings, today, pdf: false };
   const output = ".dist-pages";

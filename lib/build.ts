@@ -55,7 +55,7 @@ export async function build(options: BuildOptions): Promise<number> {
   try {
     recover(out);
     const inputs = hashInputs({ root, library, argv: process.argv.slice(3) });
-    const { catalogue, derived, sheets, findings, locate, today } = checkLibrary(
+    const { catalogue, derived, sheets, traces, findings, locate, today } = checkLibrary(
       library,
       options.today,
     );
@@ -69,7 +69,8 @@ export async function build(options: BuildOptions): Promise<number> {
       );
       return all.some(refuses) ? 1 : 0;
     };
-    if (!catalogue || !derived || !sheets || findings.some(refuses)) return told(findings) || 1;
+    if (!catalogue || !derived || !sheets || !traces || findings.some(refuses))
+      return told(findings) || 1;
     staging = openStaging(out);
     const fragments = new Map(sheets.map((sheet) => [keyOf(sheet), renderSheet(sheet)]));
     lap("sheets as HTML");
@@ -80,7 +81,7 @@ export async function build(options: BuildOptions): Promise<number> {
     const judged = printed
       ? [
           ...findings.filter(({ rule }) => rules.every(({ id }) => id !== rule)),
-          ...check({ catalogue, derived, today, sheets, fits: printed.fits }),
+          ...check({ catalogue, derived, today, sheets, traces, fits: printed.fits }),
         ]
       : findings;
     if (judged.some(refuses)) return told(judged);
@@ -90,6 +91,8 @@ export async function build(options: BuildOptions): Promise<number> {
         catalogue,
         derived,
         sheets,
+        traces,
+        locate,
         fragments,
         findings: judged,
         prints,

@@ -1,5 +1,6 @@
 import { check } from "./check/check.ts";
 import { compose } from "./compose/compose.ts";
+import { traceSheets } from "./compose/trace/trace-sheets.ts";
 import { derive } from "./derive/derive.ts";
 import { newestCardDay } from "./derive/newest-card-day.ts";
 import { pictures } from "./draw/pictures.ts";
@@ -8,6 +9,7 @@ import type { Derived } from "./model/chain.ts";
 import type { Finding } from "./model/finding.ts";
 import type { SheetView } from "./model/sheet.ts";
 import type { Locate } from "./model/source-file.ts";
+import type { Trace } from "./model/trace.ts";
 import { readLibrary } from "./read/read-library.ts";
 import { resolve } from "./resolve/resolve.ts";
 import { validate } from "./validate/validate.ts";
@@ -50,6 +52,8 @@ export type CheckedLibrary = Library & {
   readonly today: string;
   readonly derived?: Derived;
   readonly sheets?: readonly SheetView[];
+  /** What each sheet rests on, by sheet id. */
+  readonly traces?: ReadonlyMap<string, Trace>;
 };
 
 const stops = (findings: readonly Finding[]): boolean =>
@@ -67,6 +71,7 @@ export function checkLibrary(root: string, given?: string): CheckedLibrary {
   const judged = [...library.findings, ...told];
   if (stops(judged)) return { ...library, today, derived, findings: judged };
   const sheets = compose({ ...facts, pictures });
-  const findings = [...library.findings, ...check({ ...facts, sheets })];
-  return { ...library, today, derived, sheets, findings };
+  const traces = traceSheets(facts, sheets);
+  const findings = [...library.findings, ...check({ ...facts, sheets, traces })];
+  return { ...library, today, derived, sheets, traces, findings };
 }

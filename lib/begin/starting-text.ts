@@ -95,7 +95,7 @@ function objectLines(value: object, indent: string): string[] {
 }
 
 function fieldLines(key: string, field: Schema, word: string | undefined): string[] {
-  const optional = takes(field, undefined);
+  const optional = takes(field, undefined) && key !== "source";
   const words = choices(field);
   const comment = [
     described(field),

@@ -6,9 +6,9 @@ import type { Source } from "../model/source.ts";
  * not said otherwise) is cited to a section of the instructions for use; then it asks to be signed. */
 export function keptOtherwise(
   { documents }: Catalogue,
-  { source }: { readonly source: Source },
+  { source }: { readonly source?: Source | undefined },
   field = "steps",
 ): Severity {
-  const cited = source.fields?.[field];
+  const cited = source?.fields?.[field];
   return cited && documents.get(cited.document)?.kind === "instructions-for-use" ? "sign" : "stop";
 }

@@ -31,6 +31,7 @@ import { nearCortexLockingIsAskedFor } from "./rules/near-cortex-locking-is-aske
 import { neutralScrewComesBeforeLoaded } from "./rules/neutral-screw-comes-before-loaded.ts";
 import { neutralTermIsUsed } from "./rules/neutral-term-is-used.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
+import { numberHasItsSource } from "./rules/number-has-its-source.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { outlineAgreesWithItsWords } from "./rules/outline-agrees-with-its-words.ts";
 import { outlineIsSmooth } from "./rules/outline-is-smooth.ts";
@@ -64,6 +65,7 @@ import { sleeveGuidesTheDrill } from "./rules/sleeve-guides-the-drill.ts";
 import { sleeveIsOutBeforeMeasuring } from "./rules/sleeve-is-out-before-measuring.ts";
 import { sleeveIsTurnedInSquare } from "./rules/sleeve-is-turned-in-square.ts";
 import { slotsDoNotOverlap } from "./rules/slots-do-not-overlap.ts";
+import { sourceIsCurrent } from "./rules/source-is-current.ts";
 import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
 import { stepAsksForItsInstrument } from "./rules/step-asks-for-its-instrument.ts";
 import { stepCautionIsRequired } from "./rules/step-caution-is-required.ts";
@@ -111,6 +113,7 @@ export const rules: readonly Rule[] = [
   neutralScrewComesBeforeLoaded,
   neutralTermIsUsed,
   noClaimIsMade,
+  numberHasItsSource,
   orientationIsShown,
   outlineAgreesWithItsWords,
   outlineIsSmooth,
@@ -144,6 +147,7 @@ export const rules: readonly Rule[] = [
   sleeveIsOutBeforeMeasuring,
   sleeveIsTurnedInSquare,
   slotsDoNotOverlap,
+  sourceIsCurrent,
   statedLengthIsTheOutlinesLength,
   stepAsksForItsInstrument,
   stepCautionIsRequired,

@@ -107,6 +107,7 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
     cautions: recipes.flatMap((recipe) => known(catalogue.recipes, recipe).required_cautions),
     origin: facts.file,
     kind: "case" as const,
+    shows: [`case/${id}`, `plate/${plate.id}`, ...chains.map((chain) => `chain/${chain.id}`)],
     trueSize: false,
   };
   return frames(composing, about).map((frame) => {

@@ -14,6 +14,8 @@ export type FrameFacts = {
   readonly cautions: readonly string[];
   readonly origin: string;
   readonly kind: FormatKind;
+  /** What the body shows: "chain/<id>", "screw/<id>", "plate/<laid plate>", "tray/…", "case/…", "procedure/…", "recipe/…". */
+  readonly shows: readonly string[];
   /** True where anything is drawn at true size. */
   readonly trueSize: boolean;
   /** Documents the sheet's numbers come from; without it, the system's own. */
@@ -89,6 +91,7 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
   const slug = facts.id.startsWith(`${facts.system}-`)
     ? facts.id.slice(facts.system.length + 1)
     : facts.id;
+  const documents = facts.documents ?? issued.documents;
   const identity: IdentityView = {
     card: `${issued.prefix}-${slug}`,
     issue: `issue ${issued.issue}`,
@@ -99,7 +102,7 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
     distance: "",
     language: publisher.language,
     fingerprint: "",
-    sources: sourceLine(composing, facts.documents ?? issued.documents),
+    sources: sourceLine(composing, documents),
   };
   const frame = {
     id: facts.id,
@@ -117,6 +120,11 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
     cautions: cautionViews(composing, facts.cautions),
     ...(facts.trueSize ? { scaleBar: pictures.scaleBar(`${facts.id}-bar`) } : {}),
     origin: facts.origin,
+    shows: [
+      ...facts.shows,
+      ...facts.cautions.map((id) => `caution/${id}`),
+      ...documents.map((id) => `document/${id}`),
+    ],
   };
   const reads = (format: Format): string => {
     const cm = readingDistance(facts.kind, format) / 10;

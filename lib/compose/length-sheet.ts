@@ -1,4 +1,5 @@
 import { known } from "../model/catalogue.ts";
+import { citedDocuments } from "../model/cited-documents.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { LengthView, SheetFrame } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
@@ -17,8 +18,11 @@ function columnOf(composing: Composing, screw: string): LengthView["columns"][nu
     return { screw, called, policy: "See instructions for use.", entries: [] };
   const gauge = spoken(known(catalogue.instruments, table.gauge));
   const add = table.add === 0 ? "reading" : `reading + ${wholeMm(table.add)}`;
-  const cited = known(catalogue.documents, policy.source.document);
-  const words = `${capital(gauge)}: ${add}, then up, less than ${wholeMm(policy.overshoot_below)} over. ${cited.title}, ${policy.source.section}.`;
+  const { source } = policy;
+  const cited = source
+    ? ` ${known(catalogue.documents, source.document).title}, ${source.section}.`
+    : "";
+  const words = `${capital(gauge)}: ${add}, then up, less than ${wholeMm(policy.overshoot_below)} over.${cited}`;
   return { screw, called, policy: words, entries: lengthEntries(table) };
 }
 
@@ -76,7 +80,7 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
   if (screws.length === 0) return [];
   const columns = screws.map(({ id }) => columnOf(composing, id));
   const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) =>
-    policy ? [policy.source.document] : [],
+    citedDocuments(policy?.source),
   );
   const misheard = [...new Set(screws.flatMap(({ id }) => soundWords(composing, id)))];
   const heard =
@@ -91,6 +95,7 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
     cautions: [],
     origin: file,
     kind: "lengths" as const,
+    shows: screws.map((screw) => `screw/${screw.id}`),
     trueSize: false,
     ...(policies.length > 0 ? { documents: [...new Set(policies)] } : {}),
   };

@@ -4,7 +4,9 @@ import type { WarningLine } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { capital, listed, spoken, tellTale } from "./spoken.ts";
 
-function nameOf({ catalogue, derived }: Composing, id: string): string {
+type Told = Pick<Composing, "catalogue" | "derived">;
+
+function nameOf({ catalogue, derived }: Told, id: string): string {
   const instrument = catalogue.instruments.get(id);
   if (instrument) return spoken(instrument);
   const plate = catalogue.plates.get(id) ?? derived.plates.find((laid) => laid.id === id);
@@ -13,7 +15,7 @@ function nameOf({ catalogue, derived }: Composing, id: string): string {
 
 /** Pairs that are taken for one another and what tells them apart, in the order they were derived. */
 export function lookAlikeLines(
-  composing: Composing,
+  composing: Told,
   pairs: readonly LookAlike[],
 ): readonly WarningLine[] {
   return pairs.map(({ a, b, tell }) => {

@@ -171,6 +171,7 @@ function sheets(composing: Composing, system: string, part: Part): readonly Pair
     lead: part.lead,
     origin: file,
     kind: "pairing" as const,
+    shows: part.chains.map((chain) => `chain/${chain.id}`),
     trueSize: true,
     cautions: recipes.flatMap((recipe) => recipe.required_cautions),
   };

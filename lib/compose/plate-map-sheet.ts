@@ -132,6 +132,12 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     system: plate.system,
     title: plateTitle(plate),
     origin: known(catalogue.plates, plate.plate).file,
+    shows: [
+      `plate/${plate.id}`,
+      ...derived.chains
+        .filter((chain) => zones.has(chain.zone) && chain.system === plate.system && !isLag(chain))
+        .map((chain) => `chain/${chain.id}`),
+    ],
     lead: "Say the side aloud before the plate is opened. Say which part of the hole.",
     cautions: [],
     kind: "plate-map" as const,

@@ -100,6 +100,13 @@ export function procedureSheets(composing: Composing, procedure: string): readon
     ),
     origin: facts.file,
     kind: "steps" as const,
+    shows: [
+      `procedure/${procedure}`,
+      ...facts.steps
+        .flatMap((step) => chainOf(composing, step)?.id ?? [])
+        .map((chain) => `chain/${chain}`),
+      ...facts.steps.flatMap(({ cautions }) => cautions.map((caution) => `caution/${caution}`)),
+    ],
     trueSize: false,
   };
   return frames(composing, about).map(

@@ -1,4 +1,5 @@
 import { known } from "../model/catalogue.ts";
+import { citedDocuments } from "../model/cited-documents.ts";
 import type { StepView } from "../model/sheet.ts";
 import { type ChainGroup, chainGroups } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
@@ -52,9 +53,13 @@ function sheets(
     cautions: whole,
     origin: recipe.file,
     kind: "steps" as const,
+    shows: [
+      ...group.chains.map((one) => `chain/${one.id}`),
+      ...recipe.steps.flatMap(({ cautions }) => cautions.map((caution) => `caution/${caution}`)),
+    ],
     trueSize: false,
     documents: [
-      ...new Set([...known(catalogue.systems, system).documents, recipe.source.document]),
+      ...new Set([...known(catalogue.systems, system).documents, ...citedDocuments(recipe.source)]),
     ],
   };
   return frames(composing, facts).map(

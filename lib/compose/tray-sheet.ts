@@ -1,4 +1,5 @@
 import { known } from "../model/catalogue.ts";
+import { citedDocuments } from "../model/cited-documents.ts";
 import type { TrayMapSlot } from "../model/figure.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { TrayView } from "../model/sheet.ts";
@@ -71,8 +72,9 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
     cautions: [],
     origin: facts.file,
     kind: "tray" as const,
+    shows: [`tray/${tray}`],
     trueSize: false,
-    documents: [facts.source.document],
+    documents: citedDocuments(facts.source),
   };
   return frames(composing, about).map((frame) => {
     const size = {

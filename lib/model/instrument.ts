@@ -7,7 +7,7 @@ const common = {
   name: line.describe('As spoken, noun first: "drill 2.5"'),
   mark,
   note: sentence.optional(),
-  source: Source,
+  source: Source.optional(),
 };
 const coupling = slug.describe("Coupling id of the registry");
 const overall = millimetres(20, 400, "Overall length");

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { millimetres } from "./measure.ts";
+import { Source } from "./source.ts";
 import { line, slug } from "./text.ts";
 
 /** A nominal head thread: equal ids fit, different ids do not. */
@@ -21,5 +22,6 @@ export const Interfaces = z.strictObject({
   head_threads: z.record(slug, HeadThread),
   drives: z.record(slug, Drive),
   couplings: z.record(slug, Coupling),
+  source: Source.optional(),
 });
 export type Interfaces = z.output<typeof Interfaces>;

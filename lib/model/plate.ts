@@ -82,7 +82,7 @@ const Drawn = z.strictObject({
     .array(z.strictObject({ between: z.tuple([z.string(), z.string()]) }))
     .max(30)
     .default([]),
-  source: Source,
+  source: Source.optional(),
 });
 
 /** The other side of a plate: everything is the mirrored plate's, y reversed. */
@@ -91,7 +91,7 @@ const Mirrored = z.strictObject({
   mark,
   side: z.enum(["left", "right"]),
   mirror_of: slug,
-  source: Source,
+  source: Source.optional(),
 });
 
 export const Plate = z.union([Drawn, Mirrored]);

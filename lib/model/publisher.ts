@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { FormatChoice } from "./format.ts";
+import { Source } from "./source.ts";
 import { line, sentence, slug } from "./text.ts";
 
 /** Who answers questions about a card: a role and a telephone, never a person. */
@@ -29,6 +30,7 @@ export const Publisher = z.strictObject({
     .optional()
     .describe("How cards are made when a system does not say otherwise"),
   language: z.string().regex(/^[a-z]{2}$/),
+  source: Source.optional(),
 });
 export type Publisher = z.output<typeof Publisher>;
 
@@ -41,6 +43,7 @@ export const SourceDocument = z.strictObject({
     "parts-list",
     "local-protocol",
     "teaching-text",
+    "record",
   ]),
   system: slug.optional(),
   issue: line,

@@ -104,7 +104,7 @@ export const Recipe = z.strictObject({
   steps: z.array(RecipeStep).min(1).max(16),
   cautions: z.array(slug).max(9).default([]).describe("Cautions for the whole card"),
   required_cautions: z.array(slug).max(9).default([]),
-  source: Source,
+  source: Source.optional(),
 });
 export type Recipe = z.output<typeof Recipe>;
 
@@ -135,7 +135,7 @@ export const Procedure = z.strictObject({
   steps: z.array(ProcedureStep).min(1).max(16),
   cautions: z.array(slug).max(9).default([]),
   required_cautions: z.array(slug).max(9).default([]),
-  source: Source,
+  source: Source.optional(),
 });
 export type Procedure = z.output<typeof Procedure>;
 
@@ -145,6 +145,6 @@ export const Caution = z.strictObject({
   text: sentence,
   why: sentence,
   against: z.enum(dangers).optional().describe("What it guards against"),
-  source: Source,
+  source: Source.optional(),
 });
 export type Caution = z.output<typeof Caution>;

@@ -2,6 +2,7 @@ import type { Catalogue } from "./catalogue.ts";
 import type { Derived } from "./chain.ts";
 import type { Finding, Severity } from "./finding.ts";
 import type { SheetView } from "./sheet.ts";
+import type { Trace } from "./trace.ts";
 
 /** What a rule may look at. `sheets` is present once cards have been composed, `fits` once they were measured in print. */
 export type RuleInput = {
@@ -10,6 +11,8 @@ export type RuleInput = {
   readonly today: string;
   readonly sheets?: readonly SheetView[];
   readonly fits?: readonly SheetFit[];
+  /** What each sheet rests on, by sheet id; present with the sheets. */
+  readonly traces?: ReadonlyMap<string, Trace>;
   /** What the other rules found; given to the rules about sign-offs, which speak last. */
   readonly findings?: readonly Finding[];
 };
@@ -72,6 +75,8 @@ export type RuleExample = {
   readonly sheets?: readonly SheetView[];
   /** Print measurements the example brings itself. */
   readonly fits?: readonly SheetFit[];
+  /** Traces of sheets the example brings itself. */
+  readonly traces?: readonly Trace[];
   /** Findings of other rules the example brings itself, for rules about sign-offs. */
   readonly findings?: readonly Finding[];
   /** The day of the check, where it matters. */

@@ -53,6 +53,6 @@ export const Screw = z.strictObject({
   length_counts_from: z.enum(["head-top", "under-head"]),
   lengths: z.array(Run).min(1).max(6),
   example_length_index: count(0, 80, "Which rack length drawings show").optional(),
-  source: Source,
+  source: Source.optional(),
 });
 export type Screw = z.output<typeof Screw>;

@@ -50,6 +50,8 @@ export type SheetFrame = {
   readonly cardCode?: Figure;
   /** The definition a finding about this sheet points at. */
   readonly origin: string;
+  /** What the sheet was made from: "chain/<id>", "plate/<laid plate>", else "<kind>/<id>". */
+  readonly shows: readonly string[];
 };
 
 /** A cell of a pairing row: an instrument or the words that say there is none. */

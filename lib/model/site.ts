@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { count, kilograms, millimetres } from "./measure.ts";
+import { Source } from "./source.ts";
 import { line, sentence, slug } from "./text.ts";
 
 /** A tray as it stands at one hospital: what was seen, what is absent, what nobody checked. */
@@ -21,6 +22,7 @@ export const Site = z.strictObject({
   name: line,
   lift_limit: kilograms(1, 40, "Heaviest tray this hospital lifts").optional(),
   trays: z.array(TrayInstance).min(1).max(20),
+  source: Source.optional(),
 });
 export type Site = z.output<typeof Site>;
 
@@ -54,6 +56,7 @@ export const Case = z.strictObject({
     .min(1)
     .max(30),
   note: sentence.optional(),
+  source: Source.optional(),
 });
 export type Case = z.output<typeof Case>;
 

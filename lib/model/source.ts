@@ -5,7 +5,10 @@ import { line, slug } from "./text.ts";
 const Citation = z.strictObject({
   document: slug.describe("Id of a document of this library"),
   section: line.describe("Section, table or drawing number in that document"),
-  status: z.enum(["stated", "measured", "agreed"]).default("stated"),
+  status: z
+    .enum(["stated", "measured", "agreed"])
+    .default("stated")
+    .describe("Read in the document, measured on the part, or agreed with whoever wrote it"),
 });
 export type Citation = z.output<typeof Citation>;
 

@@ -9,7 +9,7 @@ const LengthPolicy = z.strictObject({
   add: millimetres(0, 10, "Allowance added to the reading"),
   overshoot_below: millimetres(0.5, 10, "Overshoot tolerated, exclusive"),
   datum: z.enum(["screw-length", "bare-depth"]).describe("What the gauge reading stands for"),
-  source: Source,
+  source: Source.optional(),
 });
 export type LengthPolicy = z.output<typeof LengthPolicy>;
 
@@ -36,5 +36,6 @@ export const System = z.strictObject({
   length_policy: z
     .strictObject({ locking: LengthPolicy.optional(), plain_head: LengthPolicy.optional() })
     .default({}),
+  source: Source.optional(),
 });
 export type System = z.output<typeof System>;

@@ -57,7 +57,7 @@ export const Tray = z.strictObject({
   weight: kilograms(0.1, 40, "Weight of the packed tray").optional(),
   slots: z.array(Slot).min(1).max(120),
   total: count(1, 2000, "Pieces in the tray, as its list states"),
-  source: Source,
+  source: Source.optional(),
 });
 export type Tray = z.output<typeof Tray>;
 export type Slot = Tray["slots"][number];

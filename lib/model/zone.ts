@@ -6,7 +6,7 @@ import { line, slug } from "./text.ts";
 const common = {
   name: line.describe('Spoken name, e.g. "threaded part 3.5"'),
   through: millimetres(0.5, 12, "Narrowest width a screw passes"),
-  source: Source,
+  source: Source.optional(),
 };
 const permits = z.array(slug).max(12).describe("Screws the instructions for use permit here");
 const plain = {
@@ -43,7 +43,7 @@ export const Opening = z.strictObject({
   name: line,
   zones: z.array(slug).min(1).max(2),
   apart: millimetres(1, 12, "Distance between the two zones' centres").optional(),
-  source: Source,
+  source: Source.optional(),
 });
 export type Opening = z.output<typeof Opening>;
 /** How an opening is drawn and named: its zone's kind, or combined. */

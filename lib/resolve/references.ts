@@ -17,7 +17,8 @@ const among = <T>(
   inner: (item: T, ...at: Path) => Reference[],
 ): Reference[] => items.flatMap((item, index) => inner(item, path, index));
 
-function cited(source: Source, ...path: Path): Reference[] {
+function cited(source: Source | undefined, ...path: Path): Reference[] {
+  if (source === undefined) return [];
   return [
     ...to("document", source.document, ...path, "document"),
     ...Object.entries(source.fields ?? {}).flatMap(([field, { document }]) =>
@@ -60,14 +61,15 @@ function plate(facts: DefinitionOf<"plate">): Reference[] {
 }
 
 const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Reference[] } = {
-  publisher: () => [],
-  interfaces: () => [],
+  publisher: ({ source }) => cited(source, "source"),
+  interfaces: ({ source }) => cited(source, "source"),
   term: () => [],
   document: ({ system, superseded_by }) => [
     ...to("system", system === "general" ? undefined : system, "system"),
     ...to("document", superseded_by, "superseded_by"),
   ],
-  system: ({ documents, length_policy: { locking, plain_head } }) => [
+  system: ({ documents, length_policy: { locking, plain_head }, source }) => [
+    ...cited(source, "source"),
     ...each("document", documents, "documents"),
     ...(locking ? cited(locking.source, "length_policy", "locking", "source") : []),
     ...(plain_head ? cited(plain_head.source, "length_policy", "plain_head", "source") : []),
@@ -80,8 +82,9 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
     ),
     ...cited(facts.source, "source"),
   ],
-  site: ({ trays }) =>
-    among(trays, "trays", ({ tray, absent, not_checked, empty_lengths }, ...at) => [
+  site: ({ trays, source }) => [
+    ...cited(source, "source"),
+    ...among(trays, "trays", ({ tray, absent, not_checked, empty_lengths }, ...at) => [
       ...to("tray", tray, ...at, "tray"),
       ...each("instrument", absent, ...at, "absent"),
       ...each("instrument", not_checked, ...at, "not_checked"),
@@ -89,7 +92,9 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
         to("screw", screw, ...at, "empty_lengths", index, "screw"),
       ),
     ]),
-  case: ({ plate, site, procedure, plan }) => [
+  ],
+  case: ({ plate, site, procedure, plan, source }) => [
+    ...cited(source, "source"),
     ...to("plate", plate, "plate"),
     ...to("site", site, "site"),
     ...to("procedure", procedure, "procedure"),

@@ -7,6 +7,8 @@ import { templatesFolder } from "./nunjucks.ts";
 import type { Link, Page } from "./page.ts";
 import { aboutPage } from "./pages/about-page.ts";
 import { cardPages } from "./pages/card-pages.ts";
+import { claimPages } from "./pages/claim-pages.ts";
+import { documentPages } from "./pages/document-pages.ts";
 import { findingsPage } from "./pages/findings-page.ts";
 import { galleryPage } from "./pages/gallery-page.ts";
 import { glossaryPage } from "./pages/glossary-page.ts";
@@ -51,6 +53,7 @@ const more: readonly Link[] = [
   { text: "Techniques", to: "techniques/index.html" },
   { text: "Glossary", to: "glossary/index.html" },
   { text: "Rules", to: "rules/index.html" },
+  { text: "Sources", to: "documents/index.html" },
   { text: "Findings", to: "findings/index.html" },
   { text: "How to host this", to: "hosting/index.html" },
 ];
@@ -68,6 +71,8 @@ function sitePages(all: SiteInput): Page[] {
     ...mutationPages(input),
     ...rulePages(input),
     ...indexPages(input),
+    ...claimPages(input),
+    ...documentPages(input),
     ...systemPages(input),
     ...platePages(input),
     ...screwPages(input),

@@ -9,7 +9,7 @@ import { editedLibrary } from "./edited-library.ts";
 
 function said(
   rule: Rule,
-  { edits, sheets, fits, findings, today = "2026-10-02" }: RuleExample,
+  { edits, sheets, fits, findings, traces, today = "2026-10-02" }: RuleExample,
 ): Finding[] {
   const catalogue = editedLibrary(edits);
   return check(
@@ -20,6 +20,7 @@ function said(
       ...(sheets ? { sheets } : {}),
       ...(fits ? { fits } : {}),
       ...(findings ? { findings } : {}),
+      ...(traces ? { traces: new Map(traces.map((trace) => [trace.sheet, trace])) } : {}),
     },
     [rule],
   );

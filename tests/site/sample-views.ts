@@ -31,6 +31,7 @@ function frame(id: string, format: SheetFrame["format"]): SheetFrame {
   return {
     id,
     system: "minnow",
+    shows: ["chain/plain--screw--neutral"],
     systemName: "Minnow",
     format,
     formats: [format.id],

@@ -2,6 +2,7 @@ import type { SheetView } from "../../model/sheet.ts";
 import type { Block, Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 import { cardEntries, cardPath, cardTitle, printLink } from "./card-entries.ts";
+import { claimsPath } from "./claim-pages.ts";
 import { homeOf } from "./home-of.ts";
 
 const kinds = [
@@ -33,12 +34,13 @@ function cardPage(input: SiteInput, sheet: SheetView): Page {
     .filter((other) => other.id === sheet.id && other !== sheet)
     .map((other) => ({ text: `Same card, ${other.format.name}`, to: cardPath(other) }));
   const first = print.length > 0 ? print : [{ text: "PDF not built in this preview" }];
+  const sources = { text: "Where each number comes from", to: claimsPath(sheet.id) };
   return {
     path: cardPath(sheet),
     title: `${cardTitle(sheet)}, ${sheet.format.name}`,
     titled: false,
     blocks: [
-      { kind: "row", links: [...first, ...others, ...homeOf(input, sheet)] },
+      { kind: "row", links: [...first, sources, ...others, ...homeOf(input, sheet)] },
       { kind: "sheet", html: input.fragments.get(`${sheet.id}.${sheet.format.id}`) ?? "" },
     ],
   };

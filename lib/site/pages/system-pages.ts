@@ -70,7 +70,7 @@ export function systemPages(input: SiteInput): readonly Page[] {
           kind: "links",
           links: system.documents.map((id) => {
             const { title, issue, date } = known(catalogue.documents, id);
-            return { text: `${title}, issue ${issue}, ${date}` };
+            return { text: `${title}, issue ${issue}, ${date}`, to: `documents/${id}.html` };
           }),
         },
       ],

@@ -11,7 +11,7 @@ export function techniquePages(input: SiteInput): readonly Page[] {
   const { catalogue, derived } = input;
   return [...catalogue.recipes.values()].map((recipe): Page => {
     const chains = derived.chains.filter((chain) => chain.recipe === recipe.id);
-    const { title, issue, date } = known(catalogue.documents, recipe.source.document);
+    const from = recipe.source && catalogue.documents.get(recipe.source.document);
     return {
       path: `techniques/${recipe.id}.html`,
       title: recipe.name,
@@ -42,7 +42,11 @@ export function techniquePages(input: SiteInput): readonly Page[] {
               ]),
             }
           : { kind: "text", text: "No screw of this library is put in this way." },
-        { kind: "text", text: `Source: ${title}, issue ${issue}, ${date}.` },
+        ...(from
+          ? [
+              { kind: "text", text: `Source: ${from.title}, issue ${from.issue}, ${from.date}.` },
+            ] as const
+          : []),
       ],
     };
   });

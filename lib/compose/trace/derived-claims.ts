@@ -1,0 +1,168 @@
+import { known } from "../../model/catalogue.ts";
+import { wholeMm } from "../../model/measure.ts";
+import type { LengthView, SheetView } from "../../model/sheet.ts";
+import type { Claim, Fact } from "../../model/trace.ts";
+import { lookAlikeLines } from "../look-alikes.ts";
+import { rackPieces, slotFacts } from "../slot-facts.ts";
+import { capital, spoken } from "../spoken.ts";
+import { phrasesOf } from "./phrases-of.ts";
+import { factOf, type Traced, usesOf } from "./uses-of.ts";
+
+/** The readings of one ladder: from the rack, the gauge's scale and the policy of the system. */
+function ladderClaims(
+  traced: Traced,
+  { screw, called, policy, entries }: LengthView["columns"][number],
+): readonly Claim[] {
+  const { catalogue, derived } = traced;
+  const table = derived.lengthTables.get(screw);
+  if (table === undefined) return [];
+  const { system, class: kind } = known(catalogue.screws, screw);
+  const at = ["length_policy", kind === "locking" ? "locking" : "plain_head"];
+  const facts = [
+    factOf(traced, "screw", screw, ["lengths"]),
+    factOf(traced, "instrument", table.gauge, ["scale"]),
+    factOf(traced, "system", system, [...at, "add"]),
+    factOf(traced, "system", system, [...at, "overshoot_below"]),
+  ];
+  return [
+    { what: `policy for ${called}`, words: [policy], facts, how: "As the system states it." },
+    {
+      what: `readings for ${called}`,
+      words: entries.flatMap(({ reads, next, words }) => [reads, next, words]),
+      facts,
+      how: `For each step of the gauge's scale, the next length of the rack by the policy: ${policy}`,
+    },
+  ];
+}
+
+const piecesWords = (pieces: number): readonly string[] => [
+  `× ${pieces}`,
+  `×${pieces}`,
+  String(pieces),
+];
+
+/** Words as they may be broken in a drawing: each beginning that ends in a number, and the whole. */
+const lineStarts = (words: string): readonly string[] =>
+  words
+    .split(" ")
+    .map((_, index, all) => all.slice(0, index + 1).join(" "))
+    .filter((start) => /\d$/.test(start) || start === words);
+
+/** The pieces of each slot; a rack's are counted length by length. */
+function trayClaims(traced: Traced, id: string): readonly Claim[] {
+  const { catalogue } = traced;
+  return known(catalogue.trays, id).slots.flatMap((slot, index): Claim[] => {
+    const { what, pieces } = slotFacts(catalogue, slot);
+    const own = factOf(traced, "tray", id, ["slots", index]);
+    const claim = {
+      what: `slot ${slot.slot}`,
+      words: [slot.slot, ...piecesWords(pieces), ...lineStarts(what)],
+    };
+    if (slot.holds !== "rack") return [{ ...claim, facts: [own] }];
+    const lengths = rackPieces(known(catalogue.screws, slot.screw), slot);
+    return [
+      {
+        what: claim.what,
+        words: [
+          ...claim.words,
+          ...lengths.flatMap(({ length, pieces: each }) => [wholeMm(length), ...piecesWords(each)]),
+        ],
+        facts: [
+          own,
+          factOf(traced, "screw", slot.screw, ["called"]),
+          factOf(traced, "screw", slot.screw, ["lengths"]),
+        ],
+        how: "The pieces of each length of the rack, and their sum.",
+      },
+    ];
+  });
+}
+
+/** The fields of a part that a tell begins with, in words of the part itself or of the registry. */
+function toldBy(traced: Traced, id: string, tell: string): readonly Fact[] {
+  const { catalogue } = traced;
+  const kind = catalogue.instruments.has(id)
+    ? "instrument"
+    : catalogue.screws.has(id)
+      ? "screw"
+      : "plate";
+  return [factOf(traced, kind, id), factOf(traced, "interfaces", catalogue.interfaces.id)].flatMap(
+    (definition) =>
+      phrasesOf(catalogue, definition)
+        .filter(({ words }) => words.some((word) => word.length > 4 && tell.startsWith(word)))
+        .map(({ path }) => ({ ...definition, path })),
+  );
+}
+
+/** Pairs that look alike on this sheet, each with the feature that tells them apart. */
+function lookAlikeClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
+  const subjects = new Set(
+    "lookAlikes" in sheet ? sheet.lookAlikes.lines.map(({ subject }) => subject) : [],
+  );
+  const held = new Set(
+    sheet.kind === "tray" ? usesOf(traced, sheet).map(({ kind, id }) => `${kind}/${id}`) : [],
+  );
+  const isHeld = (id: string): boolean =>
+    ["instrument", "screw", "plate"].some((kind) => held.has(`${kind}/${id}`));
+  return traced.derived.lookAlikes.flatMap((pair) => {
+    const { a, b, tell, tellOfB = tell } = pair;
+    return lookAlikeLines(traced, [pair])
+      .filter(({ subject }) => subjects.has(subject) || (isHeld(a) && isHeld(b)))
+      .map(({ subject, words }) => ({
+        what: `look-alikes: ${subject.replace(/:$/, "")}`,
+        words: [words, tell, tellOfB],
+        facts: [...toldBy(traced, a, tell), ...toldBy(traced, b, tellOfB)],
+        how: "The first feature in which the two differ.",
+      }));
+  });
+}
+
+/** The warnings of what goes in and is wrong, each with the sizes that let it. */
+function trapClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
+  const { catalogue, derived } = traced;
+  const lines = "traps" in sheet ? sheet.traps.lines : [];
+  return lines.flatMap(({ subject, words }): Claim[] => {
+    const screws = derived.screwTraps.filter(
+      ({ screw, zone }) =>
+        subject.includes(known(catalogue.screws, screw).called) &&
+        words.includes(known(catalogue.zones, zone).name),
+    );
+    const drills = derived.drillTraps.filter(
+      ({ drill, through }) =>
+        subject === capital(spoken(known(catalogue.instruments, drill))) &&
+        words.startsWith(`passes ${spoken(known(catalogue.instruments, through))}`),
+    );
+    const facts = [
+      ...screws.flatMap(({ screw, zone }) => [
+        factOf(traced, "screw", screw, ["major"]),
+        factOf(traced, "screw", screw, ["head", "diameter"]),
+        factOf(traced, "zone", zone, ["through"]),
+      ]),
+      ...drills.flatMap(({ drill, through, belongs }) => [
+        factOf(traced, "instrument", drill, ["diameter"]),
+        factOf(traced, "instrument", through, ["bore"]),
+        ...belongs.map((id) => factOf(traced, "instrument", id, ["mark"])),
+      ]),
+    ];
+    const how =
+      drills.length > 0
+        ? `Bore less drill: ${drills.map(({ play }) => `${wholeMm(play)} mm`).join(", ")} of free play; made for another drill.`
+        : "The thread passes the hole, and the hole does not permit the screw.";
+    return facts.length === 0
+      ? []
+      : [{ what: "goes in, and is wrong", words: [subject, words], facts, how }];
+  });
+}
+
+/** What a sheet says that no single field says: read off several facts by a rule that is told. */
+export function derivedClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
+  const own =
+    sheet.kind === "lengths"
+      ? sheet.columns.flatMap((column) => ladderClaims(traced, column))
+      : sheet.kind === "tray"
+        ? sheet.shows
+            .filter((name) => name.startsWith("tray/"))
+            .flatMap((name) => trayClaims(traced, name.slice("tray/".length)))
+        : [];
+  return [...own, ...lookAlikeClaims(traced, sheet), ...trapClaims(traced, sheet)];
+}
