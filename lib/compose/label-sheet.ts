@@ -1,4 +1,5 @@
 import { known } from "../model/catalogue.ts";
+import { citedDocuments } from "../model/cited-documents.ts";
 import type { LabelsView } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
@@ -48,8 +49,9 @@ export function labelSheets(composing: Composing, tray: string): readonly Labels
       cautions: [],
       origin: facts.file,
       kind: "labels" as const,
+      shows: [`tray/${facts.id}`],
       trueSize: false,
-      documents: [facts.source.document],
+      documents: citedDocuments(facts.source),
     };
     return frames(composing, about).map((frame) => ({
       ...frame,

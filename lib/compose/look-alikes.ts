@@ -38,7 +38,7 @@ export function pairsWithin(
 
 /** Numbers that are called for several kinds of thing: what each is, and the rings that tell a drill. */
 export function doubleNumberLines(
-  { catalogue }: Composing,
+  { catalogue }: Pick<Composing, "catalogue">,
   numbers: readonly DoubleNumber[],
 ): readonly WarningLine[] {
   return numbers.map(({ number, bearers }) => {

@@ -131,6 +131,7 @@ export function pocketSheets(composing: Composing, system: string): readonly Poc
     cautions: recipes.flatMap((recipe) => known(catalogue.recipes, recipe).required_cautions),
     origin: file,
     kind: "pocket" as const,
+    shows: chains.map((chain) => `chain/${chain.id}`),
     trueSize: false,
   };
   return frames(composing, about).flatMap((frame): readonly PocketView[] => {

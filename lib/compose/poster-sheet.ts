@@ -54,6 +54,7 @@ export function posterSheets(composing: Composing, system: string): readonly Pos
     cautions: [],
     origin: file,
     kind: "poster" as const,
+    shows: chains.map((chain) => `chain/${chain.id}`),
     trueSize: false,
   };
   return frames(composing, about).map((frame) => ({

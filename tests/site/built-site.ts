@@ -24,8 +24,8 @@ function put(file: string, text: string): void {
 /** Writes the demo site as a build does, with a stand-in for each PDF and thumbnail. */
 async function write(): Promise<void> {
   const checked = checkLibrary("content");
-  const { catalogue, derived, sheets } = checked;
-  if (!catalogue || !derived || !sheets) throw new Error("The demo library has stops");
+  const { catalogue, derived, sheets, traces, locate } = checked;
+  if (!catalogue || !derived || !sheets || !traces) throw new Error("The demo library has stops");
   const keys = sheets.map((sheet) => `${sheet.id}.${sheet.format.id}`);
   const packs = packsOf(sheets).map((pack) => ({ ...pack, bytes: 1024 }));
   for (const file of keys.flatMap((key) => [`pdf/${key}.pdf`, `thumbs/${key}.png`])) put(file, "");
@@ -37,7 +37,7 @@ async function write(): Promise<void> {
   const drawings = siteDrawings({ catalogue, derived, pictures, today }, sheets);
   await writeSite(
     {
-      ...{ catalogue, derived, sheets, fragments, findings, prints },
+      ...{ catalogue, derived, sheets, traces, locate, fragments, findings, prints },
       ...{ packs, rules, pictures, drawings, today, pdf: true },
     },
     folder,

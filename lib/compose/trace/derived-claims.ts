@@ -2,7 +2,7 @@ import { known } from "../../model/catalogue.ts";
 import { wholeMm } from "../../model/measure.ts";
 import type { LengthView, SheetView } from "../../model/sheet.ts";
 import type { Claim, Fact } from "../../model/trace.ts";
-import { lookAlikeLines } from "../look-alikes.ts";
+import { doubleNumberLines, lookAlikeLines } from "../look-alikes.ts";
 import { rackPieces, slotFacts } from "../slot-facts.ts";
 import { capital, spoken } from "../spoken.ts";
 import { phrasesOf } from "./phrases-of.ts";
@@ -51,12 +51,19 @@ const lineStarts = (words: string): readonly string[] =>
 /** The pieces of each slot; a rack's are counted length by length. */
 function trayClaims(traced: Traced, id: string): readonly Claim[] {
   const { catalogue } = traced;
-  return known(catalogue.trays, id).slots.flatMap((slot, index): Claim[] => {
-    const { what, pieces } = slotFacts(catalogue, slot);
+  const tray = known(catalogue.trays, id);
+  const named = `${tray.name}, ${tray.mark}, revision ${tray.revision}`;
+  const label = {
+    what: "tray named on a label",
+    words: [named, `revision ${tray.revision}`],
+    facts: [factOf(traced, "tray", id, ["revision"])],
+  };
+  const slots = tray.slots.flatMap((slot, index): Claim[] => {
+    const { what, mark, pieces } = slotFacts(catalogue, slot);
     const own = factOf(traced, "tray", id, ["slots", index]);
     const claim = {
       what: `slot ${slot.slot}`,
-      words: [slot.slot, ...piecesWords(pieces), ...lineStarts(what)],
+      words: [slot.slot, `marked ${mark}`, ...piecesWords(pieces), ...lineStarts(what)],
     };
     if (slot.holds !== "rack") return [{ ...claim, facts: [own] }];
     const lengths = rackPieces(known(catalogue.screws, slot.screw), slot);
@@ -76,6 +83,7 @@ function trayClaims(traced: Traced, id: string): readonly Claim[] {
       },
     ];
   });
+  return [label, ...slots];
 }
 
 /** The fields of a part that a tell begins with, in words of the part itself or of the registry. */
@@ -115,6 +123,47 @@ function lookAlikeClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
         how: "The first feature in which the two differ.",
       }));
   });
+}
+
+/** Numbers that are called for several kinds of thing, each with the sizes that share it. */
+function doubleNumberClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
+  const lines = "lookAlikes" in sheet ? sheet.lookAlikes.lines : [];
+  return traced.derived.doubleNumbers.flatMap((double): readonly Claim[] => {
+    const [line] = doubleNumberLines(traced, [double]);
+    if (!line || !lines.some(({ subject }) => subject === line.subject)) return [];
+    const facts = double.bearers.map(({ id, what }) =>
+      factOf(traced, what === "screw" ? "screw" : "instrument", id, ["mark"]),
+    );
+    const how = "The same number is etched on or called out for each of them.";
+    return [{ what: "double number", words: [line.subject, line.words], facts, how }];
+  });
+}
+
+/** The example lengths and readings of cut views: lengths of the racks of the screws drawn. */
+function sectionClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
+  const drawn = (sheet.sections ?? []).flatMap(({ figure, words }) => [
+    words,
+    ...[...figure.svg.matchAll(/<text\b[^>]*>([^<]*)<\/text>/g)].map(([, text = ""]) => text),
+  ]);
+  if (drawn.length === 0) return [];
+  const screws = new Set(
+    sheet.shows.flatMap((name) => {
+      const [kind, id = ""] = [name.split("/")[0], name.slice(name.indexOf("/") + 1)];
+      if (kind === "screw") return [id];
+      return traced.derived.chains.filter((chain) => chain.id === id).map(({ screw }) => screw);
+    }),
+  );
+  const facts = [...screws].map((id) => factOf(traced, "screw", id, ["lengths"]));
+  const how = "A length of the rack, or a reading for which the rack has none.";
+  return [{ what: "cut view", words: [...new Set(drawn)], facts, how }];
+}
+
+/** Rack lengths that sound alike, said beside the readings. */
+function soundClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
+  if (sheet.kind !== "lengths") return [];
+  const facts = sheet.columns.map(({ screw }) => factOf(traced, "screw", screw, ["lengths"]));
+  const how = "Lengths of these racks whose words are easily misheard for one another.";
+  return [{ what: "sounds alike", words: [sheet.deadNote], facts, how }];
 }
 
 /** The warnings of what goes in and is wrong, each with the sizes that let it. */
@@ -159,10 +208,17 @@ export function derivedClaims(traced: Traced, sheet: SheetView): readonly Claim[
   const own =
     sheet.kind === "lengths"
       ? sheet.columns.flatMap((column) => ladderClaims(traced, column))
-      : sheet.kind === "tray"
+      : sheet.kind === "tray" || sheet.kind === "labels"
         ? sheet.shows
             .filter((name) => name.startsWith("tray/"))
             .flatMap((name) => trayClaims(traced, name.slice("tray/".length)))
         : [];
-  return [...own, ...lookAlikeClaims(traced, sheet), ...trapClaims(traced, sheet)];
+  return [
+    ...own,
+    ...lookAlikeClaims(traced, sheet),
+    ...doubleNumberClaims(traced, sheet),
+    ...trapClaims(traced, sheet),
+    ...sectionClaims(traced, sheet),
+    ...soundClaims(traced, sheet),
+  ];
 }

@@ -77,7 +77,12 @@ function platePhrases(plate: Plate): Phrase[] {
   if ("mirror_of" in plate) return own;
   return [
     ...own,
-    phrase("thickness", ["thickness", "shaft"], `thickness ${mm(plate.thickness.shaft)} mm`),
+    phrase(
+      "thickness",
+      ["thickness", "shaft"],
+      `thickness ${mm(plate.thickness.shaft)} mm`,
+      `plate ${mm(plate.thickness.shaft)}`,
+    ),
     ...plate.variants.map(({ holes }, index) =>
       phrase(
         "holes in the row",

@@ -16,6 +16,9 @@ const ofTheSheet = new Set([
   "page",
   "language",
   "fingerprint",
+  "distance",
+  "practice",
+  "cardCode",
   "tally",
   "description",
 ]);

@@ -74,7 +74,9 @@ export function claimPages(input: SiteInput): Page[] {
             "status",
             "defined in",
           ],
-          rows: claims.flatMap((claim) => claimRows(input, claim)).map((row) => row.map((cell) => [cell])),
+          rows: claims
+            .flatMap((claim) => claimRows(input, claim))
+            .map((row) => row.map((cell) => [cell])),
         },
       ],
     };

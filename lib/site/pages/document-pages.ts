@@ -102,11 +102,13 @@ export function documentPages(input: SiteInput): Page[] {
             kind: "table",
             caption: "What the library takes from this document",
             head: ["definition", "section", "defined in"],
-            rows: cells(places.map(({ fact, source }) => [
-              definitionLink({ ...fact, path: fact.path.slice(0, -1) }),
-              { text: sectionsIn(source, id).join("; ") },
-              lineLink(input, { ...fact, path: fact.path.slice(0, -1) }),
-            ])),
+            rows: cells(
+              places.map(({ fact, source }) => [
+                definitionLink({ ...fact, path: fact.path.slice(0, -1) }),
+                { text: sectionsIn(source, id).join("; ") },
+                lineLink(input, { ...fact, path: fact.path.slice(0, -1) }),
+              ]),
+            ),
           },
           "No definition cites it.",
         ),
@@ -134,14 +136,16 @@ export function documentPages(input: SiteInput): Page[] {
           kind: "table",
           caption: "Documents that the numbers of this library come from",
           head: ["document", "issue", "date", "kind", "definitions", "cards"],
-          rows: cells(documents.map(({ document, places, cards }) => [
-            { text: document.title, to: `documents/${document.id}.html` },
-            { text: document.issue },
-            { text: document.date },
-            { text: document.kind.replaceAll("-", " ") },
-            { text: String(places.length) },
-            { text: String(cards.length) },
-          ])),
+          rows: cells(
+            documents.map(({ document, places, cards }) => [
+              { text: document.title, to: `documents/${document.id}.html` },
+              { text: document.issue },
+              { text: document.date },
+              { text: document.kind.replaceAll("-", " ") },
+              { text: String(places.length) },
+              { text: String(cards.length) },
+            ]),
+          ),
         },
       ],
     },

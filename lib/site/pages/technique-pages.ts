@@ -43,9 +43,9 @@ export function techniquePages(input: SiteInput): readonly Page[] {
             }
           : { kind: "text", text: "No screw of this library is put in this way." },
         ...(from
-          ? [
+          ? ([
               { kind: "text", text: `Source: ${from.title}, issue ${from.issue}, ${from.date}.` },
-            ] as const
+            ] as const)
           : []),
       ],
     };
