@@ -23,64 +23,130 @@ function apart({ holes }: LaidPlate): boolean {
   );
 }
 
-const kinds = ["threaded", "plain-round", "plain-oblong", "combined"] as const;
+type Letters = "head" | "shaft" | "wire" | "suture";
 
-/** Plates with three to twenty-four holes, two rows or one, heads of any breadth, edges that bulge in or out. */
+/** Names of holes as codes and as words of three languages: from 6 to 24 mm wide. */
+const namings: readonly Readonly<Record<Letters, string>>[] = [
+  { head: "H", shaft: "S", wire: "W", suture: "U" },
+  { head: "KP", shaft: "SL", wire: "DR", suture: "NA" },
+  { head: "head ", shaft: "shaft ", wire: "wire ", suture: "tie " },
+  { head: "Kopf ", shaft: "Schaft ", wire: "Draht ", suture: "Naht " },
+  { head: "kop ", shaft: "schacht ", wire: "draad ", suture: "lus " },
+];
+
+const kinds = ["threaded", "plain-round", "plain-oblong", "combined"] as const;
+const round = ["threaded", "plain-round"] as const;
+const tenths = (most: number): fc.Arbitrary<number> =>
+  fc.integer({ min: -10 * most, max: 10 * most }).map((value) => value / 10);
+
+const um = (x: number, y: number): Point => [Math.round(x * 1000), Math.round(y * 1000)];
+const curve = (
+  [ax, ay]: readonly [number, number],
+  [bx, by]: readonly [number, number],
+  [x, y]: readonly [number, number],
+): OutlineSegment => ({ curve: [um(ax, ay), um(bx, by), um(x, y)] });
+
+const shape = fc.record({
+  /** Holes of the shaft, millimetres between them, whether every other one lies off the middle line. */
+  row: fc.integer({ min: 2, max: 15 }),
+  pitch: fc.integer({ min: 11, max: 17 }),
+  stagger: fc.constantFrom(0, 0, 2.5),
+  kind: fc.constantFrom(...kinds),
+  headHoles: fc.array(fc.constantFrom(...round), { minLength: 1, maxLength: 6 }),
+  wires: fc.integer({ min: 0, max: 2 }),
+  sutures: fc.integer({ min: 0, max: 2 }),
+  /** Half the head's breadth, and how far to one side it lies off the shaft. */
+  breadth: fc.integer({ min: 9, max: 15 }),
+  lean: tenths(3),
+  /** How far the edges bulge out or in, and how far the shaft's outline is bowed. */
+  bulges: fc.array(tenths(3), { minLength: 4, maxLength: 4 }),
+  bow: tenths(4),
+  taper: fc.integer({ min: 4, max: 7 }),
+  jitter: fc.array(tenths(0.8), { minLength: 12, maxLength: 12 }),
+});
+
+const words = fc.record({
+  naming: fc.constantFrom(...namings),
+  side: fc.constantFrom("left" as const, "right" as const, "none" as const),
+  proximal: fc.constantFrom("start" as const, "end" as const),
+  hooks: fc.integer({ min: 0, max: 2 }),
+});
+
+type Shape = typeof shape extends fc.Arbitrary<infer T> ? T : never;
+type Words = typeof words extends fc.Arbitrary<infer T> ? T : never;
+
+function drawn(form: Shape, { naming, side, proximal, hooks }: Words): LaidPlate {
+  const { row, pitch, stagger, kind, headHoles, breadth, lean, bulges, bow, taper, jitter } = form;
+  const off = (index: number): number => jitter[index % jitter.length] ?? 0;
+  const bulge = (index: number): number => bulges[index] ?? 0;
+  const start = 14 + Math.ceil(headHoles.length / 2) * 10;
+  const step = Math.max(pitch, kind === "combined" ? 15 : 11);
+  const end = start + (row - 1) * step + 8;
+  const bowed = (x: number): number => {
+    const t = (x - start) / Math.max(1, end - start);
+    return t < 0 ? 0 : 4 * bow * t * (1 - t);
+  };
+  const head: LaidHole[] = headHoles.map((part, index) => {
+    const [column, line] = [Math.floor(index / 2), index % 2];
+    const x = 6 + column * 10 + off(index);
+    const y = lean + (line === 0 ? -1 : 1) * (breadth - 5) + off(index + 3) / 2;
+    return hole(`${naming.head}${index + 1}`, part, x, y, "head");
+  });
+  const shaft: LaidHole[] = Array.from({ length: row }, (_, index) => {
+    const label = `${naming.shaft}${index + 1}`;
+    const x = start + index * step;
+    const y = bowed(x) + (index % 2 === 0 ? stagger : -stagger) / 2;
+    if (kind !== "combined") return hole(label, kind, x, y);
+    return combined(label, x, y, index % 2 === 0 ? "proximal" : "distal");
+  });
+  const wires = Array.from({ length: form.wires }, (_, index) =>
+    hole(
+      `${naming.wire}${index + 1}`,
+      "wire",
+      10.5 + index * 8 + off(index + 6),
+      lean + off(index + 7) / 2,
+    ),
+  );
+  const sutures = Array.from({ length: form.sutures }, (_, index) =>
+    hole(
+      `${naming.suture}${index + 1}`,
+      "suture",
+      11 + off(index + 8),
+      lean + (index === 0 ? -1 : 1) * (breadth - 1.6),
+      "head",
+    ),
+  );
+  const half = breadth + 1;
+  const [top, bottom] = [lean - half, lean + half];
+  const middle = (x: number): number => bowed(x);
+  const segments = [
+    curve([8, top - bulge(0)], [start - 14, top], [start - 6, -taper - 1]),
+    curve(
+      [start + 12, middle(start + 30) - taper - 1 - bulge(1) / 3],
+      [end - 12, middle(end - 30) - taper - 1],
+      [end, -taper + 1],
+    ),
+    { line: um(end, taper - 1) },
+    curve(
+      [end - 12, middle(end - 30) + taper + 1 + bulge(2) / 3],
+      [start + 12, middle(start + 30) + taper + 1],
+      [start - 6, taper + 1],
+    ),
+    curve([start - 14, bottom], [8, bottom + bulge(3)], [0, bottom - 2]),
+    curve([-2, lean + 4], [-2, lean - 4], [0, top + 2]),
+  ];
+  return plate("generated", um(0, top + 2), segments, [...head, ...shaft, ...wires, ...sutures], {
+    side,
+    proximal,
+    ...(hooks > 0
+      ? { hooks: { count: hooks, depth: 5000, spread: 7000, at: "start" as const } }
+      : {}),
+  });
+}
+
+/** Plates with three to twenty-four holes: heads of any breadth that lean to a side, straight or bowed shafts with holes in
+ * line or staggered, edges that bulge in or out, with and without hooks, holes named by codes or by words. */
 export const generatedPlate: fc.Arbitrary<LaidPlate> = fc
-  .record({
-    row: fc.integer({ min: 2, max: 15 }),
-    pitch: fc.integer({ min: 11, max: 17 }),
-    kind: fc.constantFrom(...kinds),
-    headHoles: fc.array(fc.constantFrom("threaded" as const, "plain-round" as const), {
-      minLength: 1,
-      maxLength: 6,
-    }),
-    wires: fc.integer({ min: 0, max: 3 }),
-    breadth: fc.integer({ min: 18, max: 30 }),
-    bulges: fc.array(fc.integer({ min: -30, max: 30 }), { minLength: 4, maxLength: 4 }),
-    jitter: fc.array(fc.integer({ min: -8, max: 8 }), { minLength: 12, maxLength: 12 }),
-    side: fc.constantFrom("left" as const, "right" as const, "none" as const),
-    proximal: fc.constantFrom("start" as const, "end" as const),
-    hooks: fc.boolean(),
-  })
-  .map(({ row, pitch, kind, headHoles, wires, breadth, bulges, jitter, side, proximal, hooks }) => {
-    const off = (index: number): number => (jitter[index % jitter.length] ?? 0) / 10;
-    const head: LaidHole[] = headHoles.map((form, index) => {
-      const [column, line] = [Math.floor(index / 2), index % 2];
-      return hole(
-        `H${index + 1}`,
-        form,
-        6 + column * 10 + off(index),
-        (line === 0 ? -1 : 1) * (breadth / 2 - 5) + off(index + 3) / 2,
-        "head",
-      );
-    });
-    const start = 10 + Math.ceil(headHoles.length / 2) * 10 + 4;
-    const shaft: LaidHole[] = Array.from({ length: row }, (_, index) => {
-      const x = start + index * Math.max(pitch, kind === "combined" ? 13 : 11);
-      return kind === "combined"
-        ? combined(`S${index + 1}`, x, 0, index % 2 ? "distal" : "proximal")
-        : hole(`S${index + 1}`, kind, x, 0);
-    });
-    const pins = Array.from({ length: wires }, (_, index) =>
-      hole(`W${index + 1}`, "wire", 10.5 + index * 7 + off(index + 6), off(index + 7) / 2),
-    );
-    const end = start + (row - 1) * Math.max(pitch, 13) + 8;
-    const um = (x: number, y: number): Point => [Math.round(x * 1000), Math.round(y * 1000)];
-    const bend = (at: number): number => (bulges[at] ?? 0) / 10;
-    const half = breadth / 2 + 1;
-    const segments: OutlineSegment[] = [
-      { curve: [um(8, -half - bend(0)), um(start - 14, -half), um(start - 4, -6)] },
-      { curve: [um(start + 10, -6 - bend(1) / 3), um(end - 10, -6), um(end, -4)] },
-      { line: um(end, 4) },
-      { curve: [um(end - 10, 6 + bend(2) / 3), um(start + 10, 6), um(start - 4, 6)] },
-      { curve: [um(start - 14, half), um(8, half + bend(3)), um(0, half)] },
-      { line: um(0, -half) },
-    ];
-    return plate("generated", um(0, -half), segments, [...head, ...shaft, ...pins], {
-      side,
-      proximal,
-      ...(hooks ? { hooks: { count: 2, depth: 5000, spread: 7000, at: "start" as const } } : {}),
-    });
-  })
-  .filter(apart);
+  .tuple(shape, words)
+  .map(([form, said]) => drawn(form, said))
+  .filter((made) => made.holes.length <= 24 && apart(made));

@@ -22,7 +22,7 @@ import type { OutlineRails } from "./outline-rails.ts";
 import { type Stretch, stretchMeetsBox, stretchMeetsStadium } from "./stretch.ts";
 
 /** Places kept of each label. */
-export const candidatesKept = 96;
+export const candidatesKept = 64;
 
 const clear = 0.2;
 const tellsApart = 1.4;
@@ -102,6 +102,7 @@ export function labelCandidates(
   const admissible = ({ box, beside }: LabelSpot): boolean =>
     holds(space.area, box) &&
     gapBetween(centre, box) <= labelReach &&
+    !overlaps(box, target, clear) &&
     !near.some((other) => overlaps(box, other, clear)) &&
     (!beside ||
       (wish.mayLieInside &&

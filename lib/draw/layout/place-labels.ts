@@ -1,3 +1,4 @@
+import { barsBetween } from "./bars.ts";
 import { around, middle, overlaps } from "./box.ts";
 import { choosePlaces } from "./choose-places.ts";
 import type { LabelSpace, LabelWish, PlacedLabel } from "./label-candidate.ts";
@@ -25,18 +26,14 @@ export function placeLabels(
   );
   if (options.some((mine) => mine.length === 0)) return undefined;
   const reaches = options.map((mine) => around(mine.map(({ extent }) => extent)));
-  const chosen = choosePlaces({
-    costs: options.map((mine) => mine.map(({ cost }) => cost)),
-    most: candidatesKept,
-    rivals: (item, other) => {
-      const [a, b] = [reaches[item], reaches[other]];
-      return a !== undefined && b !== undefined && overlaps(a, b);
-    },
-    clash: (item, option, other, otherOption) => {
-      const [a, b] = [options[item]?.[option], options[other]?.[otherOption]];
-      return a !== undefined && b !== undefined && labelsClash(a, b);
-    },
-  });
+  const rivals = (item: number, other: number): boolean => {
+    const [a, b] = [reaches[item], reaches[other]];
+    return a !== undefined && b !== undefined && overlaps(a, b);
+  };
+  const chosen = choosePlaces(
+    options.map((mine) => mine.map(({ cost }) => cost)),
+    barsBetween(options, candidatesKept, rivals, labelsClash),
+  );
   return chosen?.flatMap((option, item) => {
     const [wish, place] = [along[item], options[item]?.[option]];
     return wish && place ? [{ key: wish.key, ...place }] : [];
