@@ -123,7 +123,6 @@ export const samplePlateMap = (change: Partial<PlateMapView> = {}): PlateMapView
   title: "Lower fibula plate, left",
   sideWords: "LEFT",
   map: sampleMap("lower-fibula-left-5", words, [], []),
-  scaleWords: "drawn at true size",
   orientation: [
     "Towards the body: the narrow end, at the right of the picture.",
     "The etched face lies up.",

@@ -155,7 +155,6 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       kind: "plate-map",
       sideWords: sideWords(plate.side),
       map,
-      scaleWords: `${capital(map.scaleWords ?? "not to scale")}.`,
       orientation: orientationLines(catalogue, plate),
       legend: legendOf(composing, id, plate),
       bands,

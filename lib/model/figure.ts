@@ -18,8 +18,6 @@ export type Figure = {
   readonly height: number;
   /** The figure's numbers as a table, where it shows any: what is measured, and its size in words. */
   readonly facts?: readonly (readonly [what: string, size: string])[];
-  /** For a plate map: how large it is drawn ("drawn at 0.8 of true size"). */
-  readonly scaleWords?: string;
 };
 
 /** What a step's drawing is built from: the chain's own parts, each optional. */

@@ -105,7 +105,6 @@ export type PlateMapView = SheetFrame & {
   readonly kind: "plate-map";
   readonly sideWords: string;
   readonly map: Figure;
-  readonly scaleWords: string;
   readonly orientation: readonly string[];
   readonly legend: readonly { readonly symbol: Figure; readonly words: string }[];
   readonly bands: readonly {

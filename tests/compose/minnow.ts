@@ -533,7 +533,6 @@ const pictures: Pictures = {
   deadReading: (id, _reading, _parts, _interfaces, size) => figure(id, size.width, size.height),
   plateMap: (id, _plate, size) => ({
     ...figure(id, size.width, size.height),
-    scaleWords: "drawn at true size",
   }),
   plateSide: (id) => figure(id),
   alikePair: (id) => figure(id),

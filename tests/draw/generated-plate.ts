@@ -25,13 +25,11 @@ function apart({ holes }: LaidPlate): boolean {
 
 type Letters = "head" | "shaft" | "wire" | "suture";
 
-/** Names of holes as codes and as words of three languages: from 6 to 24 mm wide. */
+/** Names of holes as a letter and as shortened words of two more languages, with their numbers from 7 to 13 mm wide. */
 const namings: readonly Readonly<Record<Letters, string>>[] = [
   { head: "H", shaft: "S", wire: "W", suture: "U" },
   { head: "KP", shaft: "SL", wire: "DR", suture: "NA" },
-  { head: "head ", shaft: "shaft ", wire: "wire ", suture: "tie " },
-  { head: "Kopf ", shaft: "Schaft ", wire: "Draht ", suture: "Naht " },
-  { head: "kop ", shaft: "schacht ", wire: "draad ", suture: "lus " },
+  { head: "Ko", shaft: "Sc", wire: "Dr", suture: "Na" },
 ];
 
 const kinds = ["threaded", "plain-round", "plain-oblong", "combined"] as const;

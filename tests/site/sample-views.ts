@@ -173,7 +173,6 @@ function plateMap(): PlateMapView {
     kind: "plate-map",
     sideWords: "LEFT",
     map: rectangle("map", 190, 40),
-    scaleWords: "drawn at 1.5 of true size",
     orientation: [
       "Towards the body: the narrow end, at the left of the picture.",
       "The etched face lies up.",

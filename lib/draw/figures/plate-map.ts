@@ -94,8 +94,5 @@ export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = []): F
     description: describe(plate, words),
     ...paper,
   };
-  return {
-    ...drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, marked)),
-    scaleWords: words,
-  };
+  return drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, marked));
 };

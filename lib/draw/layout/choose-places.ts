@@ -21,7 +21,7 @@ type Step = {
   readonly more: number;
 };
 
-const beam = 40;
+const beam = 24;
 const tries = 10;
 
 /** One option an item so that none bar each other and the sum of costs is small; undefined when the search finds no such

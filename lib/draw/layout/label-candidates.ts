@@ -21,9 +21,6 @@ import { within } from "./outline-points.ts";
 import type { OutlineRails } from "./outline-rails.ts";
 import { type Stretch, stretchMeetsBox, stretchMeetsStadium } from "./stretch.ts";
 
-/** Places kept of each label. */
-export const candidatesKept = 64;
-
 const clear = 0.2;
 const tellsApart = 1.4;
 
@@ -68,7 +65,7 @@ function extentOf(box: Box, leader?: Stretch): Box {
   return grown(all, labelClear);
 }
 
-/** Every admissible place of one label among the holes, cheapest first; none overlaps a hole, crosses the plate's edge or
+/** The admissible places of one label among the holes, cheapest first, `most` at most; none overlaps a hole, crosses the plate's edge or
  * leaves the area, and no leader touches another hole. */
 export function labelCandidates(
   wish: LabelWish,
@@ -76,6 +73,7 @@ export function labelCandidates(
   space: LabelSpace,
   edge: PlateEdge,
   rails: OutlineRails,
+  most: number,
 ): LabelCandidate[] {
   const { target } = wish;
   const centre = boxAround(middle(target), 0, 0);
@@ -114,5 +112,5 @@ export function labelCandidates(
       (spot) => (spot.beside ? beside(spot.box) : railed(spot.box, spot.side, spot.row)) ?? [],
     )
     .sort((a, b) => a.cost - b.cost)
-    .slice(0, candidatesKept);
+    .slice(0, most);
 }

@@ -4,7 +4,7 @@ import { type FittedPlate, fitPlate, holeBox } from "./fit-plate.ts";
 import type { LabelWish, PlacedLabel } from "./label-candidate.ts";
 import { mapStrips } from "./map-strips.ts";
 import { outlinePoints } from "./outline-points.ts";
-import { placeLabels } from "./place-labels.ts";
+import { type LabelOrder, placeLabels } from "./place-labels.ts";
 
 /** What laying out a map needs to know of type and line: millimetres; `widths` by label. */
 export type MapType = {
@@ -25,8 +25,8 @@ export type LaidMap = {
 /** Key of the hooks' word among the labels. */
 export const hooksKey = "hooks";
 
-const eases = [1, 0.94, 0.88, 0.82, 0.76, 0.7, 0.62, 0.54, 0.46];
-const growth = [0, 8, 16, 24, 36, 50, 70];
+const eases = [1, 0.93, 0.86, 0.78, 0.7, 0.6, 0.5];
+const growth = [0, 8, 20, 40];
 const edge = 0.6;
 
 function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
@@ -69,6 +69,7 @@ function layAt(
   type: MapType,
   marked: ReadonlySet<string>,
   { ease, lanes }: Room,
+  order: LabelOrder,
 ): LaidMap | undefined {
   const fitted = fitPlate(plate, roomIn(area, type, lanes), ease);
   const boxes = new Map(
@@ -92,7 +93,7 @@ function layAt(
       mayLieInside: false,
     });
   const outline = outlinePoints(plate.outline).map((point): Spot => fitted.project(point));
-  const labels = placeLabels(wishes, { area, outline, height: type.height });
+  const labels = placeLabels(wishes, { area, outline, height: type.height }, order);
   return labels && { fitted, boxes, hooks, labels };
 }
 
@@ -111,9 +112,12 @@ function layIn(
     y0: above + edge,
     y1: size.height - below - edge,
   };
-  for (const room of roomsToTry(plate, area, type)) {
-    const laid = layAt(plate, area, type, marked, room);
-    if (laid) return laid;
+  const rooms = roomsToTry(plate, area, type);
+  for (const order of ["along", "scarce"] as const) {
+    for (const room of rooms) {
+      const laid = layAt(plate, area, type, marked, room, order);
+      if (laid) return laid;
+    }
   }
   return undefined;
 }

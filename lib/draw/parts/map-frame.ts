@@ -90,11 +90,12 @@ export function mapFrame(
   }
   const [left, right] = plate.proximal === "start" ? [proximal, distal] : [distal, proximal];
   const room = paper.width - left - right - 8;
+  const said = scaleWords(scale).replace("drawn at ", "");
   const long = roundLength(
     scale,
-    Math.min(24, room - gap - textWidth(`20 mm, ${scaleWords(scale)}`, scaleSize)),
+    Math.min(24, room - gap - textWidth(`20 mm, ${said}`, scaleSize)),
   );
-  const words = `${long} mm, ${scaleWords(scale)}`;
+  const words = `${long} mm, ${said}`;
   const taken = long * scale + gap + textWidth(words, scaleSize);
   bar(pen, scale, long, [left + 4 + (room - taken) / 2, baseline], words);
 }
