@@ -25,11 +25,11 @@ function apart({ holes }: LaidPlate): boolean {
 
 type Letters = "head" | "shaft" | "wire" | "suture";
 
-/** Names of holes as a letter and as shortened words of two more languages, with their numbers from 7 to 13 mm wide. */
+/** Names of holes by letters of three languages, as wide as a letter and two digits can be. */
 const namings: readonly Readonly<Record<Letters, string>>[] = [
   { head: "H", shaft: "S", wire: "W", suture: "U" },
-  { head: "KP", shaft: "SL", wire: "DR", suture: "NA" },
-  { head: "Ko", shaft: "Sc", wire: "Dr", suture: "Na" },
+  { head: "K", shaft: "M", wire: "D", suture: "N" },
+  { head: "Q", shaft: "O", wire: "G", suture: "V" },
 ];
 
 const kinds = ["threaded", "plain-round", "plain-oblong", "combined"] as const;
@@ -143,7 +143,7 @@ function drawn(form: Shape, { naming, side, proximal, hooks }: Words): LaidPlate
 }
 
 /** Plates with three to twenty-four holes: heads of any breadth that lean to a side, straight or bowed shafts with holes in
- * line or staggered, edges that bulge in or out, with and without hooks, holes named by codes or by words. */
+ * line or staggered, edges that bulge in or out, with and without hooks, holes named in three languages. */
 export const generatedPlate: fc.Arbitrary<LaidPlate> = fc
   .tuple(shape, words)
   .map(([form, said]) => drawn(form, said))
