@@ -52,12 +52,13 @@ export function* writtenTexts(catalogue: Catalogue): Generator<WrittenText> {
 
 /** The texts that are spoken or printed as sentences: technique and procedure steps, cautions, notes. */
 export function* spokenTexts(catalogue: Catalogue): Generator<WrittenText> {
-  const { recipes, procedures, cautions } = catalogue;
-  for (const map of [recipes, procedures, cautions]) {
+  const { recipes, procedures, cautions, mishaps } = catalogue;
+  for (const map of [recipes, procedures, cautions, mishaps]) {
     for (const definition of map.values()) {
       for (const found of within(definition.file, [], definition)) {
         const key = found.path.findLast((part) => typeof part === "string");
-        if (["name", "phrase", "say", "when", "text", "why"].includes(String(key))) yield found;
+        if (["name", "phrase", "say", "when", "text", "why", "acts"].includes(String(key)))
+          yield found;
       }
     }
   }

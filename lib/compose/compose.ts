@@ -4,6 +4,7 @@ import type { Composing } from "./composing.ts";
 import { fingerprinted } from "./fingerprint.ts";
 import { labelSheets } from "./label-sheet.ts";
 import { lengthSheets } from "./length-sheet.ts";
+import { mishapSheets } from "./mishap-sheet.ts";
 import { pairingSheets } from "./pairing-sheet.ts";
 import { plateMapSheets } from "./plate-map-sheet.ts";
 import { pocketSheets } from "./pocket-sheet.ts";
@@ -30,6 +31,7 @@ export function sheetViews(composing: Composing): SheetView[] {
     ...systems.flatMap((system) => lengthSheets(composing, system)),
     ...derived.plates.flatMap((plate) => plateMapSheets(composing, plate)),
     ...systems.flatMap((system) => techniqueSheets(composing, system)),
+    ...systems.flatMap((system) => mishapSheets(composing, system)),
     ...[...catalogue.procedures.keys()].flatMap((procedure) =>
       procedureSheets(composing, procedure),
     ),

@@ -9,6 +9,7 @@ const usual: Readonly<Record<FormatKind, number>> = {
   steps: 2,
   tray: 2,
   case: 2,
+  mishaps: 2,
   poster: 1,
   pocket: 2,
   labels: 1,

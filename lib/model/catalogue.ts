@@ -1,6 +1,7 @@
 import type { Defined } from "./definition.ts";
 import type { Instrument } from "./instrument.ts";
 import type { Interfaces } from "./interfaces.ts";
+import type { Mishap } from "./mishap.ts";
 import type { Plate } from "./plate.ts";
 import type { Publisher, SourceDocument } from "./publisher.ts";
 import type { Caution, Procedure, Recipe } from "./recipe.ts";
@@ -18,6 +19,7 @@ export type Catalogue = {
   readonly systems: ReadonlyMap<string, Defined<System>>;
   readonly documents: ReadonlyMap<string, Defined<SourceDocument>>;
   readonly cautions: ReadonlyMap<string, Defined<Caution>>;
+  readonly mishaps: ReadonlyMap<string, Defined<Mishap>>;
   readonly recipes: ReadonlyMap<string, Defined<Recipe>>;
   readonly terms: ReadonlyMap<string, Defined<Term>>;
   readonly sites: ReadonlyMap<string, Defined<Site>>;

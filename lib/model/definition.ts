@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { Instrument } from "./instrument.ts";
 import { Interfaces } from "./interfaces.ts";
+import { Mishap } from "./mishap.ts";
 import { Plate } from "./plate.ts";
 import { Publisher, SourceDocument } from "./publisher.ts";
 import { Caution, Procedure, Recipe } from "./recipe.ts";
@@ -20,6 +21,7 @@ export const definitions = {
   system: { folder: "system.yaml", scope: "system-single", schema: System },
   document: { folder: "documents", scope: "library", schema: SourceDocument },
   caution: { folder: "cautions", scope: "library", schema: Caution },
+  mishap: { folder: "mishaps", scope: "library", schema: Mishap },
   recipe: { folder: "recipes", scope: "library", schema: Recipe },
   term: { folder: "glossary", scope: "library", schema: Term },
   site: { folder: "sites", scope: "library", schema: Site },

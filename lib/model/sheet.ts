@@ -227,6 +227,18 @@ export type LabelsView = SheetFrame & {
   }[];
 };
 
+/** What to do when something does not go to plan, one row each. */
+export type MishapView = SheetFrame & {
+  readonly kind: "mishaps";
+  readonly rows: readonly {
+    readonly name: string;
+    readonly acts: readonly string[];
+    readonly decides: string;
+    /** What is fetched and where it lies; empty where nothing is. */
+    readonly fetched: string;
+  }[];
+};
+
 export type SheetView =
   | PairingView
   | LengthView
@@ -236,5 +248,6 @@ export type SheetView =
   | CaseView
   | PosterView
   | PocketView
-  | LabelsView;
+  | LabelsView
+  | MishapView;
 export type SheetKind = SheetView["kind"];

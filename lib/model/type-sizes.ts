@@ -13,6 +13,7 @@ const kindDistance: Readonly<Record<SheetKind, number>> = {
   case: 800,
   "plate-map": 500,
   lengths: 400,
+  mishaps: 800,
   poster: 2000,
   pocket: 350,
   labels: 500,

@@ -44,6 +44,8 @@ function rowsOf(sheet: SheetView): readonly string[] {
       return sheet.labels.flatMap(({ slot, what, mark }) => [slot, what, mark]);
     case "tray":
       return [...sheet.contents.map(({ what }) => what), ...warned(sheet.lookAlikes)];
+    case "mishaps":
+      return sheet.rows.flatMap(({ name, acts, fetched }) => [name, ...acts, fetched]);
     case "case":
       return [
         ...sheet.rows.flatMap(({ called, hand }) => [called, hand]),

@@ -16,6 +16,7 @@ export function runSummary(
     poster: "wall posters",
     pocket: "pocket cards",
     labels: "label sheets",
+    mishaps: "sheets for what does not go to plan",
   } as const;
   const cards = sheets.filter(({ practice }) => practice === undefined);
   const count = (some: readonly SheetView[]): number => new Set(some.map(({ id }) => id)).size;

@@ -75,6 +75,7 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
     ...(plain_head ? cited(plain_head.source, "length_policy", "plain_head", "source") : []),
   ],
   caution: ({ source }) => cited(source, "source"),
+  mishap: ({ source }) => cited(source, "source"),
   recipe: (facts) => [
     ...cautions(facts),
     ...among(facts.steps, "steps", (step, ...at) =>

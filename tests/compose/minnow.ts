@@ -93,6 +93,7 @@ const catalogue: Catalogue = {
     couplings: { small: { name: "small", across: 4 } },
   }),
   signOffs: new Map(),
+  mishaps: new Map(),
   systems: many("system", {
     minnow: {
       name: "Minnow",

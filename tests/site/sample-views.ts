@@ -4,6 +4,7 @@ import type {
   CaseView,
   LabelsView,
   LengthView,
+  MishapView,
   PairingCell,
   PairingView,
   PlateMapView,
@@ -358,6 +359,21 @@ function labels(): LabelsView {
   };
 }
 
+function mishaps(): MishapView {
+  return {
+    ...frame("mishaps", a4),
+    kind: "mishaps",
+    rows: [
+      {
+        name: "The drill breaks",
+        acts: ["Stop and tell the surgeon.", "Keep both pieces."],
+        decides: "Surgeon decides",
+        fetched: "Small tray: drill 2.5 in A1 (2).",
+      },
+    ],
+  };
+}
+
 /** One small view of each kind of sheet, every optional part present somewhere. */
 export const sampleViews: readonly SheetView[] = [
   pairing(),
@@ -369,4 +385,5 @@ export const sampleViews: readonly SheetView[] = [
   poster(),
   pocket(),
   labels(),
+  mishaps(),
 ];

@@ -27,7 +27,7 @@ const most = (counts: readonly number[]): number => Math.max(0, ...counts);
 function amounts(sheet: SheetView): Readonly<Record<keyof typeof limits, number>> {
   const steps = sheet.kind === "steps" ? sheet.steps : [];
   const rows = sheet.kind === "pairing" ? sheet.rows : [];
-  const planned = sheet.kind === "case" ? sheet.rows : [];
+  const planned = sheet.kind === "case" || sheet.kind === "mishaps" ? sheet.rows : [];
   return {
     rows: rows.length + steps.length + planned.length,
     "words in a cell": most(

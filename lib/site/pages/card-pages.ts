@@ -15,6 +15,7 @@ const kinds = [
   ["poster", "Wall posters"],
   ["pocket", "Pocket cards"],
   ["labels", "Label stickers"],
+  ["mishaps", "When it does not go to plan"],
 ] as const;
 
 /** The packs, each with its size. */
