@@ -5,6 +5,7 @@ import { check } from "./check/check.ts";
 import { rules } from "./check/rules.ts";
 import { siteDrawings } from "./compose/site-drawings.ts";
 import { pictures } from "./draw/pictures.ts";
+import { imposeLibrary } from "./impose-library.ts";
 import { type BuildOptions, checkLibrary } from "./index.ts";
 import type { BuiltPrint } from "./model/built.ts";
 import { type Finding, refuses } from "./model/finding.ts";
@@ -77,6 +78,9 @@ export async function build(options: BuildOptions): Promise<number> {
     const printed = pdf
       ? await printLibrary(sheets, fragments, { out, staging, today })
       : undefined;
+    const onPaper = printed
+      ? await imposeLibrary(sheets, catalogue.publisher, { staging, today })
+      : [];
     lap(pdf ? "print and read back" : "no PDFs asked for");
     const judged = printed
       ? [
@@ -96,7 +100,7 @@ export async function build(options: BuildOptions): Promise<number> {
         fragments,
         findings: judged,
         prints,
-        packs: printed?.packs ?? [],
+        packs: [...(printed?.packs ?? []), ...onPaper],
         rules,
         mutation: keptMutation(library),
         pictures,

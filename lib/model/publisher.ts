@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { FormatChoice } from "./format.ts";
 import { Source } from "./source.ts";
+import { millimetres } from "./measure.ts";
 import { line, sentence, slug } from "./text.ts";
 
 /** Who answers questions about a card: a role and a telephone, never a person. */
@@ -26,7 +27,15 @@ export const Publisher = z.strictObject({
     .default([])
     .describe("The publisher's own words to avoid"),
   cards: z
-    .strictObject({ formats: FormatChoice.optional() })
+    .strictObject({
+      formats: FormatChoice.optional(),
+      duplex_offset: z
+        .strictObject({
+          right: millimetres(-5, 5, "How far a printer's back must move to the right"),
+          up: millimetres(-5, 5, "How far a printer's back must move up"),
+        })
+        .optional(),
+    })
     .optional()
     .describe("How cards are made when a system does not say otherwise"),
   language: z.string().regex(/^[a-z]{2}$/),
