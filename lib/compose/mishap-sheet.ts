@@ -78,6 +78,7 @@ export function mishapSheets(composing: Composing, system: string): readonly Mis
     cautions: cautions.map(({ id }) => id),
     origin: file,
     kind: "mishaps" as const,
+    shows: mishaps.map((mishap) => `mishap/${mishap.id}`),
     trueSize: false,
     documents: [...new Set([...documents, ...mishaps.map(({ source }) => source.document)])],
   };

@@ -23,6 +23,7 @@ export function definitionsOf(
     caution: catalogue.cautions,
     recipe: catalogue.recipes,
     term: catalogue.terms,
+    mishap: catalogue.mishaps,
     site: catalogue.sites,
     case: catalogue.cases,
     "sign-off": catalogue.signOffs,

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { FormatChoice } from "./format.ts";
-import { Source } from "./source.ts";
 import { millimetres } from "./measure.ts";
+import { Source } from "./source.ts";
 import { line, sentence, slug } from "./text.ts";
 
 /** Who answers questions about a card: a role and a telephone, never a person. */

@@ -158,6 +158,24 @@ function sectionClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
   return [{ what: "cut view", words: [...new Set(drawn)], facts, how }];
 }
 
+/** Where the parts lie that a mishap has fetched: the slots of the trays. */
+function fetchedClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
+  if (sheet.kind !== "mishaps") return [];
+  const { trays, instruments } = traced.catalogue;
+  return [...trays.values()].flatMap(({ id, slots }) =>
+    slots.flatMap((slot, index): readonly Claim[] => {
+      if (slot.holds !== "instrument") return [];
+      const part = spoken(known(instruments, slot.instrument));
+      const words = [`${part} in ${slot.slot} (${slot.quantity})`];
+      const facts = [
+        factOf(traced, "tray", id, ["slots", index]),
+        factOf(traced, "instrument", slot.instrument, ["mark"]),
+      ];
+      return [{ what: `slot ${slot.slot}`, words, facts }];
+    }),
+  );
+}
+
 /** Rack lengths that sound alike, said beside the readings. */
 function soundClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
   if (sheet.kind !== "lengths") return [];
@@ -220,5 +238,6 @@ export function derivedClaims(traced: Traced, sheet: SheetView): readonly Claim[
     ...trapClaims(traced, sheet),
     ...sectionClaims(traced, sheet),
     ...soundClaims(traced, sheet),
+    ...fetchedClaims(traced, sheet),
   ];
 }

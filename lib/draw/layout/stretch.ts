@@ -56,17 +56,6 @@ export function stretchMeetsBox([from, to]: Stretch, box: Box): boolean {
   return true;
 }
 
-/** Where the ray from a box's middle towards `to` leaves the box. */
-export function leavingPoint(box: Box, to: Spot): Spot {
-  const [cx, cy] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2];
-  const [dx, dy] = [to[0] - cx, to[1] - cy];
-  const stretch = Math.min(
-    dx === 0 ? Infinity : (box.x1 - box.x0) / 2 / Math.abs(dx),
-    dy === 0 ? Infinity : (box.y1 - box.y0) / 2 / Math.abs(dy),
-  );
-  return Number.isFinite(stretch) ? [cx + dx * stretch, cy + dy * stretch] : [cx, cy];
-}
-
 const toPoint = ([[ax, ay], [bx, by]]: Stretch, [x, y]: Spot): number => {
   const [dx, dy] = [bx - ax, by - ay];
   const long = dx * dx + dy * dy;
