@@ -60,7 +60,7 @@ test(
     const { code, out } = trayleaf(["check", "--library", library, "--format", "json"]);
     const report = JSON.parse(out);
     expect(code).toBe(1);
-    expect(report).toMatchObject({ format: 1, counts: { stop: 1 } });
+    expect(report).toMatchObject({ format: 2, counts: { stop: 1 } });
     expect(
       report.findings.filter((one: { severity: string }) => one.severity === "stop"),
     ).toMatchObject([

@@ -25,12 +25,12 @@ it("lays every plate in every length", () => {
 
 it("puts the far end the tail beyond the last hole, and stretches the outline with it", () => {
   expect(left(3).outline).toEqual({
-    start: [0, -5000],
+    start: [0, -6000],
     segments: [
       { line: [54_000, -5000] },
       { line: [54_000, 5000] },
-      { line: [0, 5000] },
-      { line: [0, -5000] },
+      { line: [0, 6000] },
+      { line: [0, -6000] },
     ],
   });
   expect([left(5).length, left(5).statedLength]).toEqual([80_000, 80_000]);

@@ -22,7 +22,7 @@ test("npm start with a named browser that is none stops with exit 3 and one line
 test("An unknown task is wrong use.", () => {
   const ended = runs("run.mjs", ["tidy"]);
   expect(ended.status).toBe(2);
-  expect(ended.stderr).toContain("start, mutate, serve, test, test-quick");
+  expect(ended.stderr).toContain("start, mutate, bench, serve, test, test-quick");
 });
 
 test("The launcher needs no browser to explain, and passes on the exit code.", () => {
