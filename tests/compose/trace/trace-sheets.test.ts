@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { checkLibrary } from "../../../lib/index.ts";
+import { citationOf } from "../../../lib/model/citation-of.ts";
+import { definitionsOf } from "../../../lib/model/find-definition.ts";
+
+const { catalogue, sheets = [], traces = new Map() } = checkLibrary("content");
+
+test("Every card of the demo library has a trace, and no number on it is untold.", () => {
+  expect([...traces.keys()].sort()).toEqual([...new Set(sheets.map(({ id }) => id))].sort());
+  expect([...traces.values()].flatMap(({ untold }) => untold)).toEqual([]);
+});
+
+test("Every fact of every claim leads to a document and a section.", () => {
+  if (!catalogue) throw new Error("The demo library does not resolve");
+  const astray = [...traces.values()].flatMap(({ sheet, claims }) =>
+    claims.flatMap(({ facts }) =>
+      facts.flatMap(({ kind, id, path }) => {
+        if (kind === "document" || kind === "term") return [];
+        const definition = definitionsOf(catalogue, kind).get(id);
+        const cited = definition && citationOf(definition, path);
+        return cited && catalogue.documents.has(cited.document) ? [] : [`${sheet}: ${kind}/${id}`];
+      }),
+    ),
+  );
+  expect([...new Set(astray)]).toEqual([]);
+});
+
+test("The length of the next screw follows from rack, gauge and policy.", () => {
+  const claims = traces.get("pebblefin-lengths")?.claims ?? [];
+  const readings = claims.find(({ what }) => what.startsWith("readings for Screw 3.5 locking"));
+  expect(readings?.facts.map(({ kind, path }) => [kind, path[0]])).toEqual([
+    ["screw", "lengths"],
+    ["instrument", "scale"],
+    ["system", "length_policy"],
+    ["system", "length_policy"],
+  ]);
+});
