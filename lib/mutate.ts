@@ -45,7 +45,7 @@ function mutationFingerprints(library: string): Pick<MutationRun, "library" | "r
 
 /** The run that is kept with the project, if one is, and whether it is as new as this library and these rules. */
 export function keptMutation(library: string): KeptMutation | undefined {
-  const file = join(lib, "../measured/mutation.json");
+  const file = join(lib, "mutate/measured.json");
   if (!existsSync(file)) return undefined;
   const run = MutationRun.parse(JSON.parse(readFileSync(file, "utf8")));
   const now = mutationFingerprints(library);

@@ -61,9 +61,7 @@ export function hashInputs({ root, library, argv }) {
     ...filesBelow(resolve(library)),
     ...filesBelow(join(root, "templates")),
     ...filesBelow(join(root, "lib")),
-    ...[".eleventy.js", "package-lock.json", "measured/mutation.json"]
-      .map((name) => join(root, name))
-      .filter(existsSync),
+    ...[".eleventy.js", "package-lock.json"].map((name) => join(root, name)).filter(existsSync),
   ];
   const hash = createHash("sha256").update(
     JSON.stringify([
