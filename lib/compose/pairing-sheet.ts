@@ -111,16 +111,18 @@ function boxes(
       ...links.flatMap(({ instrument }) => instrument ?? []),
     ]),
   );
-  const traps = inTurn(
-    screwTrapLines(
-      composing,
-      derived.screwTraps.filter((trap) => zones.has(trap.zone)),
-    ),
+  const screws = screwTrapLines(
+    composing,
+    derived.screwTraps.filter((trap) => zones.has(trap.zone)),
+  );
+  const rest = inTurn(
+    screws.slice(2),
     drillTrapLines(
       composing,
       derived.drillTraps.filter((trap) => handled.has(trap.through)),
     ),
   );
+  const traps = [...screws.slice(0, 2), ...rest];
   const room = {
     lines: Math.max(2, Math.floor(left / boxLine)),
     width: frame.format.width / 2 - 16,

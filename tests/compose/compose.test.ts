@@ -115,8 +115,8 @@ describe("composing", () => {
   test("lists on the pairing sheet what goes in and is wrong, the neighbour part of one opening first", () => {
     expect(sheet("pairing", "minnow-pairing-plates").traps.lines).toEqual([
       { subject: "Screw 3.5 cortical", words: "in threaded 3.5: head lodges." },
-      { subject: "Drill 2.5", words: "passes sleeve 3.5, made for drill 2.7." },
       { subject: "Screw 3.5 locking", words: "in plain round 3.5: head lodges." },
+      { subject: "Drill 2.5", words: "passes sleeve 3.5, made for drill 2.7." },
     ]);
   });
 
