@@ -58,8 +58,8 @@ export const numberHasItsSource: Rule = {
       edits: [
         {
           file: "system/pebblefin",
-          path: ["length_policy", "locking", "source"],
-          value: undefined,
+          path: ["length_policy"],
+          value: { locking: { add: 0, overshoot_below: 2, datum: "screw-length" } },
         },
       ],
       traces: [sampleTrace({ uses: [["system", "pebblefin", ["length_policy", "locking"]]] })],
