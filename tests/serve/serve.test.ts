@@ -42,7 +42,9 @@ function smallLibrary(): void {
   for (const name of ["systems/gatepost", "cases", "sites"])
     rmSync(join(library, name), { recursive: true });
   for (const name of readdirSync(join(library, "documents")))
-    if (/^(?!drawings).*gatepost|store-list/.test(name)) rmSync(join(library, "documents", name));
+    if (/gatepost|store-list/.test(name)) rmSync(join(library, "documents", name));
+  const shared = join(library, "interfaces.yaml");
+  writeFileSync(shared, readFileSync(shared, "utf8").replace(/^ {2}fields:\n(?: {4}.*\n)+/m, ""));
   for (const name of readdirSync(join(library, "sign-offs"))) {
     const file = join(library, "sign-offs", name);
     const [, found = ""] = /^found_in: (.*)$/m.exec(readFileSync(file, "utf8")) ?? [];
