@@ -103,7 +103,7 @@ function boxes(
   frame: SheetFrame,
   left: number,
 ): Pick<PairingView, "traps" | "lookAlikes"> {
-  const { derived } = composing;
+  const { derived, pictures } = composing;
   const zones = new Set(chains.map(({ zone }) => zone));
   const handled = new Set(
     chains.flatMap(({ screw, links }) => [
@@ -129,8 +129,9 @@ function boxes(
     size: typeFloors("pairing", frame.format).body,
   };
   return {
-    traps: warningBox("Goes in, and is wrong.", traps, room),
+    traps: warningBox(pictures, "Goes in, and is wrong.", traps, room),
     lookAlikes: warningBox(
+      pictures,
       "Looks alike.",
       [
         ...doubleNumberLines(

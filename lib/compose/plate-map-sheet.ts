@@ -10,9 +10,10 @@ import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
 import { labelSpan, orientationLines, plateTitle, sideWords } from "./plate-facts.ts";
+import { linesOf } from "./printed-lines.ts";
 import { capital } from "./spoken.ts";
 import { screwTrapLines } from "./traps.ts";
-import { linesOf, warningBox } from "./warning-box.ts";
+import { warningBox } from "./warning-box.ts";
 
 type Band = PlateMapView["bands"][number];
 
@@ -93,14 +94,24 @@ function legendOf(
 }
 
 /** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
-function mapHeight(bands: readonly Band[], boxLines: number, table: number, page: Format): number {
+function mapHeight(
+  { pictures }: Composing,
+  bands: readonly Band[],
+  boxLines: number,
+  table: number,
+  page: Format,
+): number {
   const { body } = typeFloors("plate-map", page);
   const lines = bands.reduce(
     (sum, band) =>
       sum +
       band.pairings.reduce(
         (more, { zone, called, hand }) =>
-          more + linesOf(zone + called + hand, page.width - 53, body),
+          more +
+          linesOf(pictures, [{ text: `${zone} ${called}`, weight: 700 }, { text: hand }], {
+            width: page.width - 53,
+            size: body,
+          }),
         0,
       ),
     0,
@@ -148,7 +159,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     const boxLines = Math.max(4, Math.floor(((1 + table.length) * 2.9) / 4.1));
     const map = pictures.plateMap(`${id}-map`, plate, {
       width,
-      height: mapHeight(bands, boxLines, table.length, frame.format),
+      height: mapHeight(composing, bands, boxLines, table.length, frame.format),
     });
     return {
       ...frame,
@@ -158,7 +169,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       orientation: orientationLines(catalogue, plate),
       legend: legendOf(composing, id, plate),
       bands,
-      traps: warningBox("Goes in, and is wrong.", traps, {
+      traps: warningBox(pictures, "Goes in, and is wrong.", traps, {
         lines: boxLines,
         width: width - 110,
         size: typeFloors("plate-map", frame.format).body,

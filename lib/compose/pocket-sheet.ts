@@ -5,9 +5,10 @@ import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { handWords } from "./hand-words.ts";
+import { linesOf } from "./printed-lines.ts";
 import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
 import { unparted } from "./unparted.ts";
-import { linesOf, warningBox } from "./warning-box.ts";
+import { warningBox } from "./warning-box.ts";
 
 /** Height of a line as a part of the font size. */
 const leading = 1.16;
@@ -40,6 +41,7 @@ const twoColumns = 130;
 
 /** A small card: rows on the front as far as they go, the rest with traps and identity on the back; variants and lesser cautions are left out. */
 function twoFaces(
+  { pictures }: Composing,
   frame: SheetFrame,
   groups: readonly ChainGroup[],
   rowOf: (group: ChainGroup) => PocketView["rows"][number],
@@ -49,7 +51,10 @@ function twoFaces(
   const rows = groups.filter(({ phrase }) => phrase === "").map(rowOf);
   const width = frame.format.width - 2 * margin;
   const tall = ({ called, hand }: PocketView["rows"][number]): number =>
-    linesOf(`${called}   ${hand}`, width, typeSizes("pocket", frame.format).body) > 1
+    linesOf(pictures, [{ text: called, weight: 700 }, { text: hand }], {
+      width,
+      size: typeSizes("pocket", frame.format).body,
+    }) > 1
       ? twoLines
       : oneLine;
   let left = height - 2 * margin - frontTaken;
@@ -138,7 +143,7 @@ export function pocketSheets(composing: Composing, system: string): readonly Poc
     const { body } = typeSizes("pocket", frame.format);
     const { width, height, margin } = frame.format;
     const boxed = (taken: number): PocketView["traps"] =>
-      warningBox("Goes in, and is wrong.", ranked, {
+      warningBox(composing.pictures, "Goes in, and is wrong.", ranked, {
         lines: Math.max(2, Math.floor((height - 2 * margin - taken) / (body * leading))),
         width: width - 2 * margin - 4,
         size: body,
@@ -157,6 +162,6 @@ export function pocketSheets(composing: Composing, system: string): readonly Poc
         },
       ];
     }
-    return twoFaces(frame, groups, (group) => rowOf(composing, group), boxed);
+    return twoFaces(composing, frame, groups, (group) => rowOf(composing, group), boxed);
   });
 }

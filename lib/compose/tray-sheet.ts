@@ -103,6 +103,7 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
       })),
       total: `Total ${facts.total} pieces`,
       lookAlikes: warningBox(
+        composing.pictures,
         "Looks alike.",
         [
           ...doubleNumberLines(

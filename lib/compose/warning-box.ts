@@ -1,22 +1,19 @@
+import type { Pictures } from "../model/figure.ts";
 import type { WarningBox, WarningLine } from "../model/sheet.ts";
-
-/** Mean width of a letter as a part of the font size, a little generous. */
-const meanLetter = 0.46;
-
-/** Printed lines that `words` take at `size` mm of font size in a column of `width` mm; an estimate that the browser later measures. */
-export function linesOf(words: string, width: number, size: number): number {
-  return Math.max(1, Math.ceil((words.length * meanLetter * size) / width));
-}
+import { type Column, linesOf } from "./printed-lines.ts";
 
 /** A box with the first of the ranked lines that fit `room` printed lines beneath its title, each on a line of its own; and a word where the rest stands. */
 export function warningBox(
+  pictures: Pick<Pictures, "textWidth">,
   title: string,
   ranked: readonly WarningLine[],
-  room: { readonly lines: number; readonly width: number; readonly size: number },
+  room: Column & { readonly lines: number },
 ): WarningBox {
+  const column = { ...room, hang: room.size };
   const printed = (lines: readonly WarningLine[]): number =>
     lines.reduce(
-      (sum, { subject, words }) => sum + linesOf(`${subject} ${words}`, room.width, room.size),
+      (sum, { subject, words }) =>
+        sum + linesOf(pictures, [{ text: subject, weight: 700 }, { text: words }], column),
       1,
     );
   const cut = (shown: number): readonly WarningLine[] =>

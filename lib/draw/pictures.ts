@@ -14,9 +14,11 @@ import { step } from "./figures/step.ts";
 import { trayMap } from "./figures/tray-map.ts";
 import { wholeInstrument } from "./figures/whole-instrument.ts";
 import { workingEnd } from "./figures/working-end.ts";
+import { textWidth } from "./text-widths.ts";
 
 /** Every drawing that composing may ask for. */
 export const pictures: Pictures = {
+  textWidth,
   hole,
   workingEnd,
   wholeInstrument,

@@ -108,6 +108,8 @@ export type TrayMapSlot = {
 
 /** The drawings that composing may ask for; handed in, so that composing knows no SVG. Sizes in mm. */
 export type Pictures = {
+  /** Width in mm of one line of words in the shipped typeface at `size` mm of font size; throws on a character that it lacks. */
+  textWidth(text: string, size: number, weight?: 400 | 600 | 700): number;
   /** The hole symbol used on maps, rows and legends alike. `use` blackens nothing: it points at one part of a combined opening. */
   hole(id: string, kind: OpeningKind, use?: "threaded" | "plain"): Figure;
   /** The working end at true size, its body broken off; at most `width` long. */

@@ -17,7 +17,10 @@ function plateMap(id: string, plate: LaidPlate): Figure {
   return picture(id, `<svg data-plate="${plate.id}">${[...words, ...labels].join("")}</svg>`);
 }
 
+/** About as wide as the typeface; what a mutant cuts off must not hang on a letter. */
+const textWidth = (text: string, size: number): number => text.length * 0.5 * size;
+
 /** Pictures that are named and never drawn, whatever kinds of picture there are, so that sheets are composed in milliseconds. */
-export const namedPictures = new Proxy({ plateMap } as unknown as Pictures, {
+export const namedPictures = new Proxy({ plateMap, textWidth } as unknown as Pictures, {
   get: (own, kind) => Reflect.get(own, kind) ?? ((id: string): Figure => picture(id)),
 });

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { linesOf, warningBox } from "../../lib/compose/warning-box.ts";
+import { linesOf } from "../../lib/compose/printed-lines.ts";
+import { warningBox } from "../../lib/compose/warning-box.ts";
 
+const measured = { textWidth: (text: string, size: number) => text.length * 0.5 * size };
 const room = { lines: 3, width: 100, size: 5 };
 const line = (words: string) => ({ subject: "", words });
 
@@ -9,22 +11,27 @@ describe("a warning box", () => {
     ["shows everything that fits and promises nothing", ["One.", "Two."], ["One.", "Two."]],
     [
       "keeps the first lines and counts the rest",
-      ["One.", "x".repeat(70), "Three."],
+      ["One.", "x ".repeat(35), "Three."],
       ["One.", "2 more"],
     ],
-    ["only counts when even the first line is too long", ["x".repeat(200), "Two."], ["2 more"]],
+    ["only counts when even the first line is too long", ["x ".repeat(100), "Two."], ["2 more"]],
     ["is empty without lines", [], []],
   ])("%s", (_title, ranked, lines) => {
-    const shown = warningBox("Wrong.", ranked.map(line), room).lines;
+    const shown = warningBox(measured, "Wrong.", ranked.map(line), room).lines;
     expect(shown.map(({ subject, words }) => subject || words)).toEqual(lines);
   });
 
   test.each([
-    ["", 1],
-    ["x".repeat(43), 1],
-    ["x".repeat(44), 2],
-    ["x".repeat(87), 3],
-  ])("estimates the printed lines of %s", (words, lines) => {
-    expect(linesOf(words, 100, 5)).toBe(lines);
+    ["", "", 1],
+    ["x".repeat(40), "", 1],
+    ["x".repeat(30), "y".repeat(9), 1],
+    ["x".repeat(30), "y".repeat(10), 2],
+    ["x".repeat(30), `${"y".repeat(38)} z`, 3],
+    ["x ".repeat(39), "", 2],
+  ])("breaks %s %s at spaces, later lines indented", (subject, words, lines) => {
+    const column = { width: 100, size: 5, hang: 5 };
+    expect(linesOf(measured, [{ text: subject, weight: 700 }, { text: words }], column)).toBe(
+      lines,
+    );
   });
 });
