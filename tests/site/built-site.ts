@@ -23,7 +23,7 @@ function put(file: string, text: string): void {
 
 /** Writes the demo site as a build does, with a stand-in for each PDF and thumbnail. */
 async function write(): Promise<void> {
-  const checked = checkLibrary("content");
+  const checked = checkLibrary("content", "2026-11-25");
   const { catalogue, derived, sheets, traces, locate } = checked;
   if (!catalogue || !derived || !sheets || !traces) throw new Error("The demo library has stops");
   const keys = sheets.map((sheet) => `${sheet.id}.${sheet.format.id}`);
