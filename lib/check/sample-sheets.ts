@@ -44,6 +44,7 @@ const frame: SheetFrame = {
     sources: "Sources: instructions for use, issue C",
   },
   cautions: [],
+  signed: [],
   shows: [],
   origin: "sample.yaml",
 };

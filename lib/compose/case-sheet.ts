@@ -2,14 +2,17 @@ import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import { wholeMm } from "../model/measure.ts";
-import type { CaseView, WarningBox, WarningLine } from "../model/sheet.ts";
+import type { CaseView, SheetFrame, WarningBox, WarningLine } from "../model/sheet.ts";
 import type { Case } from "../model/site.ts";
+import { typeSizes } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { partWords } from "./hole-symbols.ts";
+import { notesHeight } from "./notes-height.ts";
 import { labelSpan, plateTitle, sideWords } from "./plate-facts.ts";
+import { linesOf } from "./printed-lines.ts";
 import { inNoTray, pullList } from "./pull-list.ts";
 import { unparted } from "./unparted.ts";
 
@@ -79,6 +82,33 @@ function planRows(
   });
 }
 
+/** Millimetres: what stands beside the map, above and below map and plan, between the map and its limits; the words of a row, and its rules. */
+const beside = 103;
+const aboveAndBelow = 64;
+const mapHeights = { least: 38, most: 42 };
+const besideWords = 60;
+const rowRules = 1.4;
+
+/** The map as large as the plan beneath it allows. */
+function mapSize(
+  composing: Composing,
+  frame: SheetFrame,
+  rows: CaseView["rows"],
+): { readonly width: number; readonly height: number } {
+  const { width: page, height, margin } = frame.format;
+  const width = page - 2 * margin - beside;
+  const { body } = typeSizes("case", frame.format);
+  const column = { width: width - besideWords, size: body };
+  const plan = rows.reduce((sum, { called, technique, hand }) => {
+    const lines =
+      linesOf(composing.pictures, [{ text: called, weight: 700 }, { text: technique }], column) +
+      linesOf(composing.pictures, [{ text: hand }], column);
+    return sum + lines * body * 1.06 + rowRules;
+  }, 0);
+  const left = height - 2 * margin - aboveAndBelow - plan - notesHeight(composing, "case", frame);
+  return { width, height: Math.min(mapHeights.most, Math.max(mapHeights.least, left)) };
+}
+
 /** The sheet of one planned case: plate, hole plan, what to hand over in order, and where each part lies at the site. */
 export function caseSheets(composing: Composing, id: string): readonly CaseView[] {
   const { catalogue, derived, pictures } = composing;
@@ -111,7 +141,7 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
     trueSize: false,
   };
   return frames(composing, about).map((frame) => {
-    const size = { width: frame.format.width - 2 * frame.format.margin - 103, height: 42 };
+    const size = mapSize(composing, frame, rows);
     return {
       ...frame,
       kind: "case",

@@ -4,6 +4,7 @@ import type { CautionView, IdentityView, SheetFrame } from "../model/sheet.ts";
 import { readingDistance } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { formatsFor } from "./formats.ts";
+import { signedViews } from "./signed-views.ts";
 
 /** What a sheet says of itself before its body is composed. */
 export type FrameFacts = {
@@ -104,6 +105,7 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
     fingerprint: "",
     sources: sourceLine(composing, documents),
   };
+  const signed = signedViews(composing, facts);
   const frame = {
     id: facts.id,
     system: facts.system,
@@ -118,11 +120,13 @@ export function frames(composing: Composing, facts: FrameFacts): readonly SheetF
     defer: publisher.defer,
     identity,
     cautions: cautionViews(composing, facts.cautions),
+    signed,
     ...(facts.trueSize ? { scaleBar: pictures.scaleBar(`${facts.id}-bar`) } : {}),
     origin: facts.origin,
     shows: [
       ...facts.shows,
       ...facts.cautions.map((id) => `caution/${id}`),
+      ...signed.map(({ id }) => `sign-off/${id}`),
       ...documents.map((id) => `document/${id}`),
     ],
   };

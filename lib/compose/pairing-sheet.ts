@@ -7,18 +7,18 @@ import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { holeSymbols } from "./hole-symbols.ts";
 import { doubleNumberLines, lookAlikeLines, pairsWithin } from "./look-alikes.ts";
+import { notesHeight } from "./notes-height.ts";
 import { lagColumns, type PairingColumn, pairingCell, plateColumns } from "./pairing-cells.ts";
 import { type SectionsWanted, sectionViews } from "./section-views.ts";
 import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
 import { warningBox } from "./warning-box.ts";
 
 /** Millimetres: a row with pictures, one whose called-out words take two lines, one where they take three, all that stands above and below the rows,
- * a printed line of cautions and one of a box. */
+ * and a line of a box. */
 const rowHeight = 16.4;
 const wrappedRow = 17.4;
 const tallRow = 21;
 const around = 61;
-const cautionLine = 3.4;
 const boxLine = 6.2;
 const narrow = 290;
 /** Millimetres: a strip of cut views with its words and the gap between two, and the least that the boxes keep. */
@@ -51,14 +51,16 @@ function rowOf(
 
 /** Millimetres of height that the rows leave on the page. */
 function heightLeft(
-  { format: { width, height }, cautions }: SheetFrame,
+  composing: Composing,
+  frame: SheetFrame,
   rows: PairingView["rows"],
   lag: boolean,
 ): number {
+  const { width, height } = frame.format;
   const tall = (phrase: string): boolean => phrase !== "" && (width < narrow || lag);
   const taken = rows.reduce(
     (sum, { phrase }) => sum + (tall(phrase) ? tallRow : width < narrow ? wrappedRow : rowHeight),
-    around + Math.ceil(cautions.length / 2) * cautionLine,
+    around + notesHeight(composing, "pairing", frame),
   );
   return height - taken;
 }
@@ -179,7 +181,7 @@ function sheets(composing: Composing, system: string, part: Part): readonly Pair
     cautions: recipes.flatMap((recipe) => recipe.required_cautions),
   };
   return frames(composing, facts).map((frame) => {
-    const left = heightLeft(frame, rows, part.chains.every(isLag));
+    const left = heightLeft(composing, frame, rows, part.chains.every(isLag));
     const { taken, ...cut } = cuts(composing, frame, part.chains, left);
     return {
       ...frame,

@@ -58,6 +58,7 @@ function practiceSheet(view: PairingView | PlateMapView): SheetView {
     lead: "Write the answers in.",
     practice: { words: `Answers: card ${view.identity.card}.`, answers: view.id },
     cautions: [],
+    signed: [],
     identity: { ...view.identity, card: `${view.identity.card}-practice` },
   };
   return renamed(own as PairingView | PlateMapView, view.id, id);

@@ -9,7 +9,7 @@ import { handWords } from "./hand-words.ts";
 import { drawnPlate } from "./plate-facts.ts";
 import { listed } from "./spoken.ts";
 import { stepParts } from "./step-parts.ts";
-import { frameSize, stepView } from "./step-view.ts";
+import { stepsByFrame, stepView } from "./step-view.ts";
 import { unparted } from "./unparted.ts";
 
 function chainOf({ derived }: Composing, step: ProcedureStep): Chain | undefined {
@@ -73,22 +73,20 @@ export function procedureSheets(composing: Composing, procedure: string): readon
     ? procedure
     : `${facts.system}-procedure-${procedure}`;
   const most = lockable(composing, facts.families);
-  const steps = facts.steps.map((step, index) => {
-    const chain = chainOf(composing, step);
-    const frame = pictures.step(
-      `${id}-s${index + 1}`,
-      step.verb,
-      partsOf(composing, procedure, step, chain),
-      catalogue.interfaces,
-      frameSize(facts.steps.length),
-    );
-    const inHand = chain === undefined ? "" : known(catalogue.screws, chain.screw).called;
-    const handedWith = unparted(handedAt(composing, facts.steps.slice(index)));
-    const view = stepView(composing, step, index, { frame, inHand, handedWith });
-    return step.tally === "locking-screws"
-      ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) }
-      : view;
-  });
+  const steps = stepsByFrame(composing, facts.steps.length, (size) =>
+    facts.steps.map((step, index) => {
+      const chain = chainOf(composing, step);
+      const parts = partsOf(composing, procedure, step, chain);
+      const { interfaces } = catalogue;
+      const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, interfaces, size);
+      const inHand = chain === undefined ? "" : known(catalogue.screws, chain.screw).called;
+      const handedWith = unparted(handedAt(composing, facts.steps.slice(index)));
+      const view = stepView(composing, step, index, { frame, inHand, handedWith });
+      return step.tally === "locking-screws"
+        ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) }
+        : view;
+    }),
+  );
   const atSteps = new Set(facts.steps.flatMap(({ cautions }) => cautions));
   const about = {
     id,
@@ -110,6 +108,12 @@ export function procedureSheets(composing: Composing, procedure: string): readon
     trueSize: false,
   };
   return frames(composing, about).map(
-    (frame) => ({ ...frame, kind: "steps", subject: "Order of work", steps }) satisfies StepView,
+    (frame) =>
+      ({
+        ...frame,
+        kind: "steps",
+        subject: "Order of work",
+        steps: steps(frame),
+      }) satisfies StepView,
   );
 }

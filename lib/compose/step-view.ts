@@ -2,16 +2,40 @@ import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
 import type { Figure } from "../model/figure.ts";
 import type { ProcedureStep, Query, RecipeStep } from "../model/recipe.ts";
-import type { StepView } from "../model/sheet.ts";
+import type { SheetFrame, StepView } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { cautionViews } from "./frame.ts";
+import { notesHeight } from "./notes-height.ts";
 import { spoken, tellTale } from "./spoken.ts";
 import { verbWords } from "./verb-words.ts";
 
-/** The size of a drawn frame, millimetres: larger on a card of few steps. */
-export function frameSize(steps: number): { readonly width: number; readonly height: number } {
-  if (steps <= 6) return { width: 54, height: 30 };
-  return steps <= 8 ? { width: 42, height: 22 } : { width: 36, height: 18 };
+/** Millimetres that head and foot take of a step card. */
+const headAndFoot = 52;
+/** Drawn frames in millimetres, largest first, and the height of paper that each asks for a step. */
+const frameSizes = [
+  { asks: 33, width: 54, height: 30 },
+  { asks: 25, width: 42, height: 22 },
+  { asks: 0, width: 36, height: 18 },
+] as const;
+type Steps = StepView["steps"];
+type FrameSize = (typeof frameSizes)[number];
+
+/** Steps drawn in the largest frame that the page's height allows for so many; each size is drawn once. */
+export function stepsByFrame(
+  composing: Composing,
+  count: number,
+  drawn: (size: FrameSize) => Steps,
+): (page: SheetFrame) => Steps {
+  const kept = new Map<FrameSize, Steps>();
+  return (page) => {
+    const { height, margin } = page.format;
+    const room =
+      (height - 2 * margin - headAndFoot - notesHeight(composing, "steps", page)) / count;
+    const size = frameSizes.find(({ asks }) => room >= asks) ?? frameSizes[2];
+    const steps = kept.get(size) ?? drawn(size);
+    kept.set(size, steps);
+    return steps;
+  };
 }
 
 /** Boxes to tick where something is counted. */

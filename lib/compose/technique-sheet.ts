@@ -7,7 +7,7 @@ import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { capital, listed } from "./spoken.ts";
 import { stepParts } from "./step-parts.ts";
-import { frameSize, inHandOf, stepView } from "./step-view.ts";
+import { inHandOf, stepsByFrame, stepView } from "./step-view.ts";
 
 function sheets(
   composing: Composing,
@@ -22,24 +22,18 @@ function sheets(
   const nearOnly = recipe.steps.some(
     ({ verb, near_cortex_only }) => verb === "drill-pilot" && near_cortex_only,
   );
-  const steps = recipe.steps.map((step, index) => {
-    const parts = {
-      ...stepParts(composing, chain, step.verb),
-      nearCortexOnly: nearOnly || step.near_cortex_only,
-    };
-    const frame = pictures.step(
-      `${id}-s${index + 1}`,
-      step.verb,
-      parts,
-      catalogue.interfaces,
-      frameSize(recipe.steps.length),
-    );
-    return stepView(composing, step, index, {
-      frame,
-      inHand: inHandOf(composing, chain, step),
-      handedWith: "",
-    });
-  });
+  const steps = stepsByFrame(composing, recipe.steps.length, (size) =>
+    recipe.steps.map((step, index) => {
+      const parts = {
+        ...stepParts(composing, chain, step.verb),
+        nearCortexOnly: nearOnly || step.near_cortex_only,
+      };
+      const { interfaces } = catalogue;
+      const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, interfaces, size);
+      const inHand = inHandOf(composing, chain, step);
+      return stepView(composing, step, index, { frame, inHand, handedWith: "" });
+    }),
+  );
   const atSteps = new Set(recipe.steps.flatMap(({ cautions }) => cautions));
   const whole = [...recipe.cautions, ...recipe.required_cautions].filter(
     (caution) => !atSteps.has(caution),
@@ -64,7 +58,12 @@ function sheets(
   };
   return frames(composing, facts).map(
     (frame) =>
-      ({ ...frame, kind: "steps", subject: capital(recipe.name), steps }) satisfies StepView,
+      ({
+        ...frame,
+        kind: "steps",
+        subject: capital(recipe.name),
+        steps: steps(frame),
+      }) satisfies StepView,
   );
 }
 

@@ -1,6 +1,9 @@
 import type { Figure } from "./figure.ts";
 import type { Format } from "./format.ts";
 
+/** A signed finding as printed: why something found is published as it stands, by which role and when. */
+export type SignedView = { readonly id: string; readonly words: string };
+
 /** A caution as it is printed. */
 export type CautionView = {
   readonly id: string;
@@ -40,6 +43,8 @@ export type SheetFrame = {
   readonly defer: string;
   readonly identity: IdentityView;
   readonly cautions: readonly CautionView[];
+  /** Findings about what the sheet shows that were signed instead of mended. */
+  readonly signed: readonly SignedView[];
   /** For a practice sheet: which card answers it, in words and by its id. */
   readonly practice?: { readonly words: string; readonly answers: string };
   /** Cut views where there is paper for them, each with the words beneath it. */

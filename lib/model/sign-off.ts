@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { Citation } from "./source.ts";
 import { line, sentence, slug } from "./text.ts";
 
 /** One signature under one SIGN finding: whose role, why, when, and what they read. The finding is named by rule, file, keys and its exact words, so that a changed number asks for a new signature. */
@@ -20,14 +21,11 @@ export const SignOff = z.strictObject({
     .max(600)
     .describe("The finding's words, exactly as printed: a changed number needs a new signature"),
   role: line.describe("Role that signs; never a person's name"),
-  reason: sentence.describe("Why it is published as it stands"),
+  reason: sentence.describe(
+    "Why it is published as it stands, naming the part: cards that it touches print it",
+  ),
   date: z.iso.date().describe("Day of the signature"),
-  source: z
-    .strictObject({
-      document: slug.describe("Id of a document of this library"),
-      section: line.describe("Section, table or drawing number in that document"),
-    })
-    .describe("What the role read"),
+  source: Citation.describe("What the role read"),
 });
 export type SignOff = z.output<typeof SignOff>;
 

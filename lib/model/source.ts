@@ -2,7 +2,7 @@ import { z } from "zod";
 import { line, slug } from "./text.ts";
 
 /** Where a number was taken from: a registered document and the place in it. */
-const Citation = z.strictObject({
+export const Citation = z.strictObject({
   document: slug.describe("Id of a document of this library"),
   section: line.describe("Section, table or drawing number in that document"),
   status: z

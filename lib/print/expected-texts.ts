@@ -64,7 +64,10 @@ export function expectedTexts(sheet: SheetView): readonly string[] {
     sheet.identity.card,
     sheet.identity.fingerprint,
   ];
-  return [...frame, ...sheet.cautions.map(({ text }) => text), ...rowsOf(sheet)].filter(
-    (text) => text.trim() !== "",
-  );
+  return [
+    ...frame,
+    ...sheet.cautions.map(({ text }) => text),
+    ...sheet.signed.map(({ words }) => words),
+    ...rowsOf(sheet),
+  ].filter((text) => text.trim() !== "");
 }

@@ -188,7 +188,7 @@ export async function writeSite(input: SiteInput, folder: string): Promise<numbe
     if ("code" in cause && "syscall" in cause) throw cause;
     throw new Stop(
       5,
-      `The site could not be written: ${cause.message.split("\n")[0]}.`,
+      `The site could not be written: ${cause.message.trim().replace(/\s*\n\s*/g, ": ")}.`,
       "Look at templates/pages.",
     );
   }

@@ -56,6 +56,9 @@ function frame(id: string, format: SheetFrame["format"]): SheetFrame {
       sources: "Sources: Minnow instructions for use, issue C, 2026-09-01",
     },
     cautions: [caution],
+    signed: [
+      { id: "pilot-signed", words: "Expected 2.5, got 2.4. It suits. Design lead, 2026-09-10." },
+    ],
     practice: { words: "Answers: another card.", answers: "another-card" },
     sections: [{ figure: rectangle(`${id}-cut`, 40, 6), words: "Screw seated in its hole." }],
     scaleBar: rectangle(`${id}-bar`, 50, 4),

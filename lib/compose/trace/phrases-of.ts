@@ -131,6 +131,8 @@ export function phrasesOf(catalogue: Catalogue, { kind, id }: Fact): readonly Ph
     opening: () => of(catalogue.openings, () => []),
     recipe: () => of(catalogue.recipes, () => []),
     procedure: () => of(catalogue.procedures, () => []),
+    "sign-off": () =>
+      of(catalogue.signOffs, ({ role, date }) => [phrase("signature", [], `${role}, ${date}`)]),
     caution: () => of(catalogue.cautions, () => []),
     system: () => [...systemPhrases(catalogue, id), ...of(catalogue.systems, () => [])],
     publisher: () => {

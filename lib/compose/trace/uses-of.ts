@@ -2,7 +2,6 @@ import { type Catalogue, known } from "../../model/catalogue.ts";
 import type { Derived } from "../../model/chain.ts";
 import type { DefinitionKind } from "../../model/definition.ts";
 import { definitionsOf } from "../../model/find-definition.ts";
-import type { SheetView } from "../../model/sheet.ts";
 import type { Fact } from "../../model/trace.ts";
 import { drawnPlate } from "../plate-facts.ts";
 import { slotFacts } from "../slot-facts.ts";
@@ -20,6 +19,8 @@ export function factOf(
   return { kind, id, file: known(definitionsOf(catalogue, kind), id).file, path };
 }
 
+/** What is asked of a sheet: its kind, its system and what it shows. */
+type Shows = { readonly kind: string; readonly system: string; readonly shows: readonly string[] };
 type Named = readonly [kind: DefinitionKind, id: string, path?: Fact["path"]];
 
 function ofChain({ catalogue, derived }: Traced, id: string): readonly Named[] {
@@ -79,7 +80,7 @@ function ofScrew({ catalogue, derived }: Traced, id: string, isLadder: boolean):
   ];
 }
 
-function shown(traced: Traced, sheet: SheetView, name: string): readonly Named[] {
+function shown(traced: Traced, sheet: Shows, name: string): readonly Named[] {
   const [kind, id = ""] = name.split("/");
   if (kind === "chain") return ofChain(traced, id);
   if (kind === "plate") return ofPlate(traced, id);
@@ -93,7 +94,7 @@ function shown(traced: Traced, sheet: SheetView, name: string): readonly Named[]
 export const factKey = ({ kind, id, path }: Fact): string => [kind, id, ...path].join("/");
 
 /** Every definition a sheet was made from, each once, in order of kind and id; the registry where a part of it is drawn. */
-export function usesOf(traced: Traced, sheet: SheetView): readonly Fact[] {
+export function usesOf(traced: Traced, sheet: Shows): readonly Fact[] {
   const body = sheet.shows.flatMap((name) => shown(traced, sheet, name));
   const isDrawn = body.some(([kind]) => kind === "instrument" || kind === "screw");
   const all: readonly Named[] = [

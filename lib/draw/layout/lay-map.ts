@@ -26,7 +26,7 @@ export type LaidMap = {
 export const hooksKey = "hooks";
 
 const eases = [1, 0.93, 0.86, 0.78, 0.7, 0.6, 0.5];
-const growth = [0, 8, 20, 40];
+const growth = [0, 2, 4, 8, 14, 20, 40];
 const edge = 0.6;
 
 function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {

@@ -4,7 +4,11 @@ import { citationOf } from "../../../lib/model/citation-of.ts";
 import { definitionsOf } from "../../../lib/model/find-definition.ts";
 import type { Trace } from "../../../lib/model/trace.ts";
 
-const { catalogue, sheets = [], traces = new Map<string, Trace>() } = checkLibrary("content", "2026-11-25");
+const {
+  catalogue,
+  sheets = [],
+  traces = new Map<string, Trace>(),
+} = checkLibrary("content", "2026-11-25");
 
 test("Every card of the demo library has a trace, and no number on it is untold.", () => {
   expect([...traces.keys()].sort()).toEqual([...new Set(sheets.map(({ id }) => id))].sort());
