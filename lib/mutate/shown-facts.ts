@@ -1,9 +1,9 @@
 import type { SheetView } from "../model/sheet.ts";
 
-/** What a sheet is told apart by, not what it tells: the picture, the fingerprint, the documents and the file it comes from. */
-const apart = new Set(["svg", "fingerprint", "sources", "origin"]);
-/** Lists that are looked up, not worked through: the order of their lines tells nothing. */
-const lookedUp = new Set(["contents", "legend", "table"]);
+/** What a sheet is told apart by or was made from, not what it tells: the picture, the fingerprint, the definitions and the file behind it. */
+const apart = new Set(["svg", "fingerprint", "shows", "origin"]);
+/** Lists that are looked up or all obeyed, not worked through: the order of their lines tells nothing. */
+const lookedUp = new Set(["contents", "legend", "table", "labels", "cautions"]);
 
 const sorted = (list: readonly unknown[]): readonly string[] =>
   list.map((one) => JSON.stringify(one)).sort();
