@@ -36,6 +36,7 @@ import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { outlineAgreesWithItsWords } from "./rules/outline-agrees-with-its-words.ts";
 import { outlineIsSmooth } from "./rules/outline-is-smooth.ts";
 import { partLiesInATray } from "./rules/part-lies-in-a-tray.ts";
+import { partLiesInOneSlot } from "./rules/part-lies-in-one-slot.ts";
 import { partsAreOfOneSystem } from "./rules/parts-are-of-one-system.ts";
 import { permitHasItsTechnique } from "./rules/permit-has-its-technique.ts";
 import { permittedScrewFitsItsHole } from "./rules/permitted-screw-fits-its-hole.ts";
@@ -118,6 +119,7 @@ export const rules: readonly Rule[] = [
   outlineAgreesWithItsWords,
   outlineIsSmooth,
   partLiesInATray,
+  partLiesInOneSlot,
   partsAreOfOneSystem,
   permitHasItsTechnique,
   permittedScrewFitsItsHole,
