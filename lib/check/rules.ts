@@ -8,6 +8,8 @@ import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
 import { everyHoleIsLabelledOnce } from "./rules/every-hole-is-labelled-once.ts";
 import { everyLengthIsInStock } from "./rules/every-length-is-in-stock.ts";
 import { everyPartIsUsed } from "./rules/every-part-is-used.ts";
+import { filledHoleIsOnThePlate } from "./rules/filled-hole-is-on-the-plate.ts";
+import { fillingStepHasItsChain } from "./rules/filling-step-has-its-chain.ts";
 import { finalPassCoversEveryLockingScrew } from "./rules/final-pass-covers-every-locking-screw.ts";
 import { gaugeReadsTheWholeRack } from "./rules/gauge-reads-the-whole-rack.ts";
 import { gaugeReadsWhatThePolicyMeans } from "./rules/gauge-reads-what-the-policy-means.ts";
@@ -70,6 +72,7 @@ import { sourceIsCurrent } from "./rules/source-is-current.ts";
 import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
 import { stepAsksForItsInstrument } from "./rules/step-asks-for-its-instrument.ts";
 import { stepCautionIsRequired } from "./rules/step-caution-is-required.ts";
+import { stepSaysWhatItFills } from "./rules/step-says-what-it-fills.ts";
 import { stepsStandInWorkingOrder } from "./rules/steps-stand-in-working-order.ts";
 import { techniqueCarriesItsCautions } from "./rules/technique-carries-its-cautions.ts";
 import { techniqueHasEveryStep } from "./rules/technique-has-every-step.ts";
@@ -91,6 +94,8 @@ export const rules: readonly Rule[] = [
   everyHoleIsLabelledOnce,
   everyLengthIsInStock,
   everyPartIsUsed,
+  filledHoleIsOnThePlate,
+  fillingStepHasItsChain,
   finalPassCoversEveryLockingScrew,
   gaugeReadsTheWholeRack,
   gaugeReadsWhatThePolicyMeans,
@@ -153,6 +158,7 @@ export const rules: readonly Rule[] = [
   statedLengthIsTheOutlinesLength,
   stepAsksForItsInstrument,
   stepCautionIsRequired,
+  stepSaysWhatItFills,
   stepsStandInWorkingOrder,
   techniqueCarriesItsCautions,
   techniqueHasEveryStep,
