@@ -2,6 +2,7 @@ import type { Rule } from "../model/rule.ts";
 import { bendSparesTheThread } from "./rules/bend-spares-the-thread.ts";
 import { caseNamesNoPerson } from "./rules/case-names-no-person.ts";
 import { caseSheetExpires } from "./rules/case-sheet-expires.ts";
+import { cautionStandsAtItsAct } from "./rules/caution-stands-at-its-act.ts";
 import { chainHasOneCandidate } from "./rules/chain-has-one-candidate.ts";
 import { drillReachesTheLongestScrew } from "./rules/drill-reaches-the-longest-screw.ts";
 import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
@@ -88,6 +89,7 @@ export const rules: readonly Rule[] = [
   bendSparesTheThread,
   caseNamesNoPerson,
   caseSheetExpires,
+  cautionStandsAtItsAct,
   chainHasOneCandidate,
   drillReachesTheLongestScrew,
   driverJoinsItsHandle,

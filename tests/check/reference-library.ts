@@ -176,12 +176,14 @@ const pilot = {
   verb: "drill-pilot",
   say: "Drill both cortices.",
   uses: { kind: "drill", use: "pilot" },
+  cautions: ["sharp-drill"],
 };
 const measure = {
   id: "measure",
   verb: "measure",
   say: "Measure in the hole.",
   uses: { kind: "depth-gauge" },
+  cautions: ["read-back"],
 };
 const tap = {
   id: "tap",
@@ -294,15 +296,16 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     required_cautions: ["no-power", "square-sleeve", "sleeve-out", "plain-first", ...plainCautions],
     source,
     steps: [
-      confirm("All plain-head screws of this segment are in."),
+      { ...confirm("All plain-head screws of this segment are in."), cautions: ["plain-first"] },
       {
         id: "sleeve",
         verb: "turn-in-sleeve",
         say: "Turn the sleeve in by hand until it stands square.",
         uses: { kind: "threaded-sleeve" },
+        cautions: ["square-sleeve"],
       },
       { ...pilot, say: "Drill through the sleeve." },
-      takeOut({ kind: "threaded-sleeve" }),
+      { ...takeOut({ kind: "threaded-sleeve" }), cautions: ["sleeve-out"] },
       measure,
       drive,
       {
@@ -378,6 +381,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         say: "Drill the near side only.",
         uses: { kind: "drill", use: "gliding" },
         near_cortex_only: true,
+        cautions: ["near-side"],
       },
       {
         id: "insert",
@@ -548,7 +552,12 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     required_cautions: ["say-side", "tick-all", "no-power"],
     source,
     steps: [
-      { id: "hold", verb: "hold", say: "Hold the plate to the bone." },
+      {
+        id: "hold",
+        verb: "hold",
+        say: "Hold the plate to the bone.",
+        cautions: ["say-side"],
+      },
       {
         id: "plain",
         verb: "drive-screw",
@@ -560,12 +569,14 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         verb: "drive-screw",
         say: "Put the locking screws in.",
         fills: fill("locking-through-sleeve", "locking-35", "threaded-35"),
+        cautions: ["no-power"],
       },
       {
         id: "pass",
         verb: "final-pass",
         say: "Tighten every locking screw again by hand, and tick each.",
         tally: "locking-screws",
+        cautions: ["tick-all"],
       },
       { id: "wires", verb: "take-out-wires", say: "Take the wires out.", tally: "wires" },
       { id: "count", verb: "count", say: "Count instruments and pieces." },

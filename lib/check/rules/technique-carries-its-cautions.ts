@@ -2,19 +2,8 @@ import { type Catalogue, known } from "../../model/catalogue.ts";
 import type { Defined } from "../../model/definition.ts";
 import type { Danger, Procedure, Recipe, Verb } from "../../model/recipe.ts";
 import type { Rule } from "../../model/rule.ts";
+import { dangersOf } from "../dangers.ts";
 import { fails, passes } from "../example.ts";
-
-/** What each act can go wrong by; the finish of a locking screw has a rule of its own. */
-const dangersOf: Partial<Readonly<Record<Verb, readonly Danger[]>>> = {
-  "turn-in-sleeve": ["tilted-sleeve"],
-  "drill-gliding": ["gliding-through"],
-  "drill-pilot": ["worn-drill"],
-  measure: ["misheard-length"],
-  "read-marks": ["misheard-length"],
-  "tighten-to-limit": ["locking-first"],
-  "seat-hooks": ["unseated-hooks"],
-  "final-pass": ["missed-screw"],
-};
 
 function* ofRecipe({ steps }: Recipe): Generator<Danger> {
   for (const { verb } of steps) if (verb !== "final-pass") yield* dangersOf[verb] ?? [];
@@ -25,8 +14,8 @@ function* ofRecipe({ steps }: Recipe): Generator<Danger> {
 function* ofProcedure(catalogue: Catalogue, procedure: Defined<Procedure>): Generator<Danger> {
   const { plates, procedures, screws, cautions } = catalogue;
   for (const { verb, fills } of procedure.steps) {
-    if (fills === undefined) yield* dangersOf[verb] ?? [];
-    else if (known(screws, fills.screw).class === "locking") yield "power-finish";
+    if (fills === undefined || verb === "tighten-to-limit") yield* dangersOf[verb] ?? [];
+    if (fills && known(screws, fills.screw).class === "locking") yield "power-finish";
   }
   const sided = [...plates.values()].some(
     (plate) =>
