@@ -75,6 +75,8 @@ import { stepAsksForItsInstrument } from "./rules/step-asks-for-its-instrument.t
 import { stepCautionIsRequired } from "./rules/step-caution-is-required.ts";
 import { stepSaysWhatItFills } from "./rules/step-says-what-it-fills.ts";
 import { stepsStandInWorkingOrder } from "./rules/steps-stand-in-working-order.ts";
+import { surgeonDecidesWhereAsked } from "./rules/surgeon-decides-where-asked.ts";
+import { tapIsAskedFor } from "./rules/tap-is-asked-for.ts";
 import { techniqueCarriesItsCautions } from "./rules/technique-carries-its-cautions.ts";
 import { techniqueHasEveryStep } from "./rules/technique-has-every-step.ts";
 import { techniqueIsToldApartAloud } from "./rules/technique-is-told-apart-aloud.ts";
@@ -162,6 +164,8 @@ export const rules: readonly Rule[] = [
   stepCautionIsRequired,
   stepSaysWhatItFills,
   stepsStandInWorkingOrder,
+  surgeonDecidesWhereAsked,
+  tapIsAskedFor,
   techniqueCarriesItsCautions,
   techniqueHasEveryStep,
   techniqueIsToldApartAloud,
