@@ -35,6 +35,7 @@ import { neutralScrewComesBeforeLoaded } from "./rules/neutral-screw-comes-befor
 import { neutralTermIsUsed } from "./rules/neutral-term-is-used.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
 import { numberHasItsSource } from "./rules/number-has-its-source.ts";
+import { orderOfWorkIsWhole } from "./rules/order-of-work-is-whole.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { outlineAgreesWithItsWords } from "./rules/outline-agrees-with-its-words.ts";
 import { outlineIsSmooth } from "./rules/outline-is-smooth.ts";
@@ -124,6 +125,7 @@ export const rules: readonly Rule[] = [
   neutralTermIsUsed,
   noClaimIsMade,
   numberHasItsSource,
+  orderOfWorkIsWhole,
   orientationIsShown,
   outlineAgreesWithItsWords,
   outlineIsSmooth,

@@ -205,6 +205,7 @@ const tighten = {
   say: "Tighten by hand.",
   uses: { kind: "driver-shaft" },
   also: [{ kind: "handle" }],
+  decides: "surgeon",
 };
 const confirm = (say: string) => ({ id: "confirm", verb: "confirm", say, decides: "surgeon" });
 const takeOut = (uses: object) => ({ id: "out", verb: "take-out", say: "Take it out.", uses });
@@ -572,6 +573,16 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         cautions: ["no-power"],
       },
       {
+        id: "head",
+        verb: "drive-screw",
+        say: "Put the locking screws of the head in.",
+        changes: ["drill", "sleeve", "driver", "limiter"],
+        fills: {
+          ...fill("locking-through-sleeve", "locking-27", "threaded-27"),
+          region: "head",
+        },
+      },
+      {
         id: "pass",
         verb: "final-pass",
         say: "Tighten every locking screw again by hand, and tick each.",
@@ -579,6 +590,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         cautions: ["tick-all"],
       },
       { id: "wires", verb: "take-out-wires", say: "Take the wires out.", tally: "wires" },
+      { ...confirm("Check the image."), id: "image" },
       { id: "count", verb: "count", say: "Count instruments and pieces." },
     ],
   },

@@ -33,7 +33,7 @@ export const stepCautionIsRequired: Rule = {
       "at a step of a procedure",
       "The count has a caution that the procedure does not require.",
       {
-        "procedure/lower-fibula steps.5.cautions": ["sharp-drill"],
+        "procedure/lower-fibula steps.7.cautions": ["sharp-drill"],
       },
     ),
   ],

@@ -36,10 +36,10 @@ export const wiresAreCountedOut: Rule = {
   examples: [
     passes("counted", "Wires out with boxes, then the count."),
     fails("no count", "The procedure ends with the final pass.", {
-      [`${procedure} steps.5.verb`]: "confirm",
+      [`${procedure} steps.7.verb`]: "confirm",
     }),
     fails("no boxes for wires", "Wires are taken out and nothing is ticked.", {
-      [`${procedure} steps.4.tally`]: undefined,
+      [`${procedure} steps.5.tally`]: undefined,
     }),
   ],
 };
