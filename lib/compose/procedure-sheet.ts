@@ -55,6 +55,9 @@ function lockable({ catalogue, derived }: Composing, families: readonly string[]
   );
 }
 
+/** What a step can exchange, in the order in which it is handed over. */
+const exchanged: ProcedureStep["changes"] = ["drill", "guide", "sleeve", "driver", "limiter"];
+
 /** What goes with the screw of the first of some steps, or of the next that has one where this one exchanges instruments. */
 function handedAt(composing: Composing, [step, ...later]: readonly ProcedureStep[]): string {
   if (step === undefined) return "";
@@ -62,7 +65,8 @@ function handedAt(composing: Composing, [step, ...later]: readonly ProcedureStep
   const next = changes ? later.find(({ fills }) => fills) : undefined;
   const chain = chainOf(composing, step.fills ? step : (next ?? step));
   if (chain === undefined) return "";
-  return `${changes ? `Change ${listed(step.changes)}: ` : ""}${handWords(composing, chain)}`;
+  const named = exchanged.filter((part) => step.changes.includes(part));
+  return `${changes ? `Change ${listed(named)}: ` : ""}${handWords(composing, chain)}`;
 }
 
 /** The step card of one procedure: a whole plate's order of work. */

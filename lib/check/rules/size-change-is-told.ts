@@ -3,8 +3,25 @@ import type { ProcedureStep } from "../../model/recipe.ts";
 import type { Rule } from "../../model/rule.ts";
 import { fails, passes } from "../example.ts";
 
-/** What turns the screw; the rest is read off each screw's row. */
-const watched = ["driver", "limiter"] as const satisfies readonly Role[];
+/** What a step can name as exchanged, with the parts a chain has of it. */
+const parts = {
+  drill: ["gliding-drill", "pilot-drill"],
+  guide: ["gliding-guide", "guide"],
+  sleeve: ["sleeve"],
+  driver: ["driver"],
+  limiter: ["limiter"],
+} as const satisfies Readonly<Record<ProcedureStep["changes"][number], readonly Role[]>>;
+type Part = keyof typeof parts;
+const named = Object.keys(parts) as readonly Part[];
+/** What turns the screw is told whenever it is exchanged; the rest, where a step names anything. */
+const always: ReadonlySet<Part> = new Set(["driver", "limiter"]);
+
+const held = ({ links }: Chain, part: Part): string =>
+  links
+    .flatMap(({ role, instrument }) =>
+      instrument !== undefined && (parts[part] as readonly Role[]).includes(role) ? instrument : [],
+    )
+    .join(" and ");
 
 const fill = {
   recipe: "locking-through-sleeve",
@@ -32,36 +49,36 @@ const small = (changes: readonly string[]) => ({
 /** Where a procedure goes on to screws of another size, it says what is exchanged. */
 export const sizeChangeIsTold: Rule = {
   id: "size-change-is-told",
-  severity: "note",
+  severity: "sign",
   about: "technique",
   summary:
-    "Between two steps whose screws need another driver or another torque limiter, a step names what is exchanged (changes).",
+    "Between two steps whose screws need another driver or torque limiter, a step names what is exchanged (changes); a step that names anything names all that is exchanged, and nothing else.",
   why: "On a plate with two sizes the driver of one slips in the other, and its limiter tears the drive or leaves the head loose.",
-  fix: "Write changes: [driver, limiter] at the step that begins the other size, or at a step before it.",
+  fix: "Write changes at the step that begins the other size, or at a step before it: drill, guide, sleeve, driver, limiter, as they differ.",
   source: "common practice",
   *check({ catalogue, derived }) {
     const chains = new Map(
       derived.chains.map((chain) => [`${chain.zone} ${chain.screw} ${chain.recipe}`, chain]),
     );
-    const chainOf = ({ fills }: ProcedureStep): Chain | undefined =>
-      fills && chains.get(`${fills.zone} ${fills.screw} ${fills.recipe}`);
-    const tool = (chain: Chain, role: Role) =>
-      chain.links.find((link) => link.role === role)?.instrument;
     for (const { file, steps } of catalogue.procedures.values()) {
       let before: { readonly chain: Chain; readonly index: number } | undefined;
-      for (const [index, step] of steps.entries()) {
-        const chain = chainOf(step);
+      for (const [index, { fills }] of steps.entries()) {
+        const chain = fills && chains.get(`${fills.zone} ${fills.screw} ${fills.recipe}`);
         if (chain === undefined) continue;
         const told = new Set(
           steps.slice((before?.index ?? index) + 1, index + 1).flatMap(({ changes }) => changes),
         );
-        for (const role of watched) {
-          const [old, now] = [before && tool(before.chain, role), tool(chain, role)];
-          if (old === undefined || now === undefined || old === now || told.has(role)) continue;
+        for (const part of named) {
+          const [old, now] = [before ? held(before.chain, part) : "", held(chain, part)];
+          const differs = old !== "" && now !== "" && old !== now;
+          const asked = differs && (always.has(part) || told.size > 0);
+          if (asked === told.has(part)) continue;
           yield {
             file,
             path: ["steps", index],
-            message: `Missing that the ${role} is exchanged here: ${now} for ${old}`,
+            message: asked
+              ? `Missing that the ${part} is exchanged here: ${now} for ${old}`
+              : `Expected no word of another ${part} here: ${now || "none"} stays`,
           };
         }
         before = { chain, index };
@@ -70,9 +87,9 @@ export const sizeChangeIsTold: Rule = {
   },
   examples: [
     passes(
-      "driver and limiter exchanged",
-      "Locking 2.7, then locking 3.5: driver 10 for 20, limiter 0.9 for 1.6, both named.",
-      small(["driver", "limiter"]),
+      "all exchanged, all named",
+      "Locking 2.7, then locking 3.5: drill 2.0 for 2.7, sleeve, driver and limiter, all named.",
+      small(["drill", "sleeve", "driver", "limiter"]),
     ),
     fails(
       "nothing said",
@@ -82,7 +99,12 @@ export const sizeChangeIsTold: Rule = {
     fails(
       "half said",
       "Locking 2.7, then locking 3.5: the driver is named, the limiter is not.",
-      small(["driver"]),
+      small(["drill", "sleeve", "driver"]),
+    ),
+    fails(
+      "more said than done",
+      "Locking 2.7, then locking 3.5: a guide is named, and neither chain has one.",
+      small(["drill", "guide", "sleeve", "driver", "limiter"]),
     ),
   ],
 };
