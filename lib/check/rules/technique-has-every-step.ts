@@ -14,12 +14,10 @@ function* lacking({ steps, needs, zone_kinds, screw_classes }: Defined<Recipe>):
   const plain = zone_kinds.some((kind) => kind !== "threaded");
   if (!has("drill-pilot")) yield "the pilot drill";
   if (!has("measure", "read-marks")) yield "measuring";
-  const either = steps.some(
-    ({ verb, skip }) => (verb === "measure" || verb === "read-marks") && skip !== undefined,
-  );
-  if (has("measure") && has("read-marks") && !either)
-    yield "one way of measuring that may be left out for the other";
-  if (has("measure") !== has("read-marks") && either)
+  const ways = steps.filter(({ verb }) => verb === "measure" || verb === "read-marks");
+  if (has("measure") && has("read-marks") && ways.some(({ skip }) => skip === undefined))
+    yield "two ways of measuring of which each may be left out for the other";
+  if (has("measure") !== has("read-marks") && ways.some(({ skip }) => skip !== undefined))
     yield "the other way of measuring, for which this one may be left out";
   if (!has("drive-screw")) yield "driving the screw";
   if (!has("tighten-by-hand", "tighten-to-limit", "watch-gap")) yield "tightening";
