@@ -4,6 +4,7 @@ import { caseNamesNoPerson } from "./rules/case-names-no-person.ts";
 import { caseSheetExpires } from "./rules/case-sheet-expires.ts";
 import { cautionStandsAtItsAct } from "./rules/caution-stands-at-its-act.ts";
 import { chainHasOneCandidate } from "./rules/chain-has-one-candidate.ts";
+import { citedSectionIsThere } from "./rules/cited-section-is-there.ts";
 import { drillReachesTheLongestScrew } from "./rules/drill-reaches-the-longest-screw.ts";
 import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
 import { everyHoleIsLabelledOnce } from "./rules/every-hole-is-labelled-once.ts";
@@ -94,6 +95,7 @@ export const rules: readonly Rule[] = [
   caseSheetExpires,
   cautionStandsAtItsAct,
   chainHasOneCandidate,
+  citedSectionIsThere,
   drillReachesTheLongestScrew,
   driverJoinsItsHandle,
   everyHoleIsLabelledOnce,

@@ -57,6 +57,12 @@ export const SourceDocument = z.strictObject({
   system: slug.optional(),
   issue: line,
   date: z.iso.date(),
+  sections: z
+    .array(line)
+    .min(1)
+    .max(400)
+    .optional()
+    .describe("Its table of contents: every section, table or drawing that is cited"),
   superseded_by: slug.optional(),
 });
 export type SourceDocument = z.output<typeof SourceDocument>;
