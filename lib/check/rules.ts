@@ -72,6 +72,7 @@ import { sleeveIsOutBeforeMeasuring } from "./rules/sleeve-is-out-before-measuri
 import { sleeveIsTurnedInSquare } from "./rules/sleeve-is-turned-in-square.ts";
 import { slotsDoNotOverlap } from "./rules/slots-do-not-overlap.ts";
 import { sourceIsCurrent } from "./rules/source-is-current.ts";
+import { sourceIsOfItsOwnSystem } from "./rules/source-is-of-its-own-system.ts";
 import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
 import { stepAsksForItsInstrument } from "./rules/step-asks-for-its-instrument.ts";
 import { stepCautionIsRequired } from "./rules/step-caution-is-required.ts";
@@ -163,6 +164,7 @@ export const rules: readonly Rule[] = [
   sleeveIsTurnedInSquare,
   slotsDoNotOverlap,
   sourceIsCurrent,
+  sourceIsOfItsOwnSystem,
   statedLengthIsTheOutlinesLength,
   stepAsksForItsInstrument,
   stepCautionIsRequired,
