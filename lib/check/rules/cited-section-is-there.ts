@@ -1,4 +1,3 @@
-import { known } from "../../model/catalogue.ts";
 import type { Rule } from "../../model/rule.ts";
 import { citations } from "../citations.ts";
 import { fails, passes } from "../example.ts";
@@ -17,7 +16,8 @@ export const citedSectionIsThere: Rule = {
   source: "common practice",
   *check({ catalogue }) {
     for (const { file, path, citation } of citations(catalogue)) {
-      const { title, issue, sections } = known(catalogue.documents, citation.document);
+      const document = catalogue.documents.get(citation.document);
+      const { title, issue, sections } = document ?? {};
       if (sections === undefined || sections.includes(citation.section)) continue;
       const parts = citation.section.split(" and ");
       if (parts.every((part) => sections.includes(part))) continue;

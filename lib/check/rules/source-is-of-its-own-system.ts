@@ -56,8 +56,9 @@ export const sourceIsOfItsOwnSystem: Rule = {
     const { catalogue } = input;
     yield* listed(input);
     for (const { file, system, path, citation } of citations(catalogue)) {
-      const document = known(catalogue.documents, citation.document);
-      if (!catalogue.systems.has(system) || ["general", system].includes(document.system)) continue;
+      const document = catalogue.documents.get(citation.document);
+      if (document === undefined || !catalogue.systems.has(system)) continue;
+      if (["general", system].includes(document.system)) continue;
       yield {
         file,
         path: [...path, "document"],
