@@ -36,6 +36,7 @@ import { neutralScrewComesBeforeLoaded } from "./rules/neutral-screw-comes-befor
 import { neutralTermIsUsed } from "./rules/neutral-term-is-used.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
 import { numberHasItsSource } from "./rules/number-has-its-source.ts";
+import { offsetEndShiftsByTheTravel } from "./rules/offset-end-shifts-by-the-travel.ts";
 import { orderOfWorkIsWhole } from "./rules/order-of-work-is-whole.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { outlineAgreesWithItsWords } from "./rules/outline-agrees-with-its-words.ts";
@@ -128,6 +129,7 @@ export const rules: readonly Rule[] = [
   neutralTermIsUsed,
   noClaimIsMade,
   numberHasItsSource,
+  offsetEndShiftsByTheTravel,
   orderOfWorkIsWhole,
   orientationIsShown,
   outlineAgreesWithItsWords,
