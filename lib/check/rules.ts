@@ -5,6 +5,7 @@ import { caseSheetExpires } from "./rules/case-sheet-expires.ts";
 import { cautionStandsAtItsAct } from "./rules/caution-stands-at-its-act.ts";
 import { chainHasOneCandidate } from "./rules/chain-has-one-candidate.ts";
 import { citedSectionIsThere } from "./rules/cited-section-is-there.ts";
+import { drawnLengthIsInTheRack } from "./rules/drawn-length-is-in-the-rack.ts";
 import { drillReachesTheLongestScrew } from "./rules/drill-reaches-the-longest-screw.ts";
 import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
 import { everyHoleIsLabelledOnce } from "./rules/every-hole-is-labelled-once.ts";
@@ -98,6 +99,7 @@ export const rules: readonly Rule[] = [
   cautionStandsAtItsAct,
   chainHasOneCandidate,
   citedSectionIsThere,
+  drawnLengthIsInTheRack,
   drillReachesTheLongestScrew,
   driverJoinsItsHandle,
   everyHoleIsLabelledOnce,
