@@ -14,6 +14,7 @@ import { everyPartIsUsed } from "./rules/every-part-is-used.ts";
 import { filledHoleIsOnThePlate } from "./rules/filled-hole-is-on-the-plate.ts";
 import { fillingStepHasItsChain } from "./rules/filling-step-has-its-chain.ts";
 import { finalPassCoversEveryLockingScrew } from "./rules/final-pass-covers-every-locking-screw.ts";
+import { gaugeIsLongerThanItsScale } from "./rules/gauge-is-longer-than-its-scale.ts";
 import { gaugeReadsTheWholeRack } from "./rules/gauge-reads-the-whole-rack.ts";
 import { gaugeReadsWhatThePolicyMeans } from "./rules/gauge-reads-what-the-policy-means.ts";
 import { generationIsOne } from "./rules/generation-is-one.ts";
@@ -108,6 +109,7 @@ export const rules: readonly Rule[] = [
   filledHoleIsOnThePlate,
   fillingStepHasItsChain,
   finalPassCoversEveryLockingScrew,
+  gaugeIsLongerThanItsScale,
   gaugeReadsTheWholeRack,
   gaugeReadsWhatThePolicyMeans,
   generationIsOne,
