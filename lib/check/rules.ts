@@ -81,6 +81,7 @@ import { stepAsksForItsInstrument } from "./rules/step-asks-for-its-instrument.t
 import { stepCautionIsRequired } from "./rules/step-caution-is-required.ts";
 import { stepSaysWhatItFills } from "./rules/step-says-what-it-fills.ts";
 import { stepsStandInWorkingOrder } from "./rules/steps-stand-in-working-order.ts";
+import { stiffPlateIsTheThicker } from "./rules/stiff-plate-is-the-thicker.ts";
 import { surgeonDecidesWhereAsked } from "./rules/surgeon-decides-where-asked.ts";
 import { tapIsAskedFor } from "./rules/tap-is-asked-for.ts";
 import { techniqueCarriesItsCautions } from "./rules/technique-carries-its-cautions.ts";
@@ -176,6 +177,7 @@ export const rules: readonly Rule[] = [
   stepCautionIsRequired,
   stepSaysWhatItFills,
   stepsStandInWorkingOrder,
+  stiffPlateIsTheThicker,
   surgeonDecidesWhereAsked,
   tapIsAskedFor,
   techniqueCarriesItsCautions,
