@@ -43,6 +43,7 @@ import { orderOfWorkIsWhole } from "./rules/order-of-work-is-whole.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { outlineAgreesWithItsWords } from "./rules/outline-agrees-with-its-words.ts";
 import { outlineIsSmooth } from "./rules/outline-is-smooth.ts";
+import { partFitsItsSlot } from "./rules/part-fits-its-slot.ts";
 import { partLiesInATray } from "./rules/part-lies-in-a-tray.ts";
 import { partLiesInOneSlot } from "./rules/part-lies-in-one-slot.ts";
 import { partsAreOfOneSystem } from "./rules/parts-are-of-one-system.ts";
@@ -139,6 +140,7 @@ export const rules: readonly Rule[] = [
   orientationIsShown,
   outlineAgreesWithItsWords,
   outlineIsSmooth,
+  partFitsItsSlot,
   partLiesInATray,
   partLiesInOneSlot,
   partsAreOfOneSystem,

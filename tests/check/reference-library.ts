@@ -36,8 +36,8 @@ const limiter = (torque: number) => ({
   length: 60,
 });
 const cell = (index: number) => ({
-  slot: `${"ABCD"[Math.floor(index / 10)]}${(index % 10) + 1}`,
-  at: [2 * (index % 10), 2 * Math.floor(index / 10)],
+  slot: `${"ABCDEFGHIJKLM"[Math.floor(index / 2)]}${(index % 2) + 1}`,
+  at: [2 * (index % 2), 2 * Math.floor(index / 2)],
 });
 
 const instruments: Readonly<Record<string, unknown>> = {
@@ -519,8 +519,8 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
     name: "small tray",
     mark: "PF-1",
     revision: "4",
-    grid: { columns: 20, rows: 8 },
-    size: { width: 300, height: 200 },
+    grid: { columns: 3, rows: 25 },
+    size: { width: 600, height: 375 },
     total: 99,
     source,
     slots: [
@@ -532,14 +532,14 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
       })),
       ...["locking-27", "locking-35", "cortical-35"].map((one, index) => ({
         holds: "rack",
-        ...cell(20 + index),
+        ...cell(19 + index),
         screw: one,
         quantity: 1,
       })),
       ...["left", "right"].flatMap((side, index) =>
         [3, 5].map((holes, place) => ({
           holds: "plate",
-          ...cell(30 + 2 * index + place),
+          ...cell(22 + 2 * index + place),
           plate: `lower-fibula-${side}`,
           holes,
           quantity: 1,
