@@ -31,8 +31,11 @@ import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.t
 import { limiterIsInDate } from "./rules/limiter-is-in-date.ts";
 import { lookAlikePlatesAreSigned } from "./rules/look-alike-plates-are-signed.ts";
 import { lookAlikesLieApart } from "./rules/look-alikes-lie-apart.ts";
+import { lostPiecesAreWarnedOf } from "./rules/lost-pieces-are-warned-of.ts";
 import { markSaysTheSize } from "./rules/mark-says-the-size.ts";
 import { marksAreReadWithTheirSleeve } from "./rules/marks-are-read-with-their-sleeve.ts";
+import { mishapSaysWhatIsFetched } from "./rules/mishap-says-what-is-fetched.ts";
+import { mishapsAreNumberedThrough } from "./rules/mishaps-are-numbered-through.ts";
 import { nearCortexLockingIsAskedFor } from "./rules/near-cortex-locking-is-asked-for.ts";
 import { neutralScrewComesBeforeLoaded } from "./rules/neutral-screw-comes-before-loaded.ts";
 import { neutralTermIsUsed } from "./rules/neutral-term-is-used.ts";
@@ -128,8 +131,11 @@ export const rules: readonly Rule[] = [
   limiterIsInDate,
   lookAlikePlatesAreSigned,
   lookAlikesLieApart,
+  lostPiecesAreWarnedOf,
   markSaysTheSize,
   marksAreReadWithTheirSleeve,
+  mishapSaysWhatIsFetched,
+  mishapsAreNumberedThrough,
   nearCortexLockingIsAskedFor,
   neutralScrewComesBeforeLoaded,
   neutralTermIsUsed,
