@@ -72,6 +72,7 @@ import { sidesCarryDifferentMarks } from "./rules/sides-carry-different-marks.ts
 import { signOffIsDated } from "./rules/sign-off-is-dated.ts";
 import { signOffMeetsItsFinding } from "./rules/sign-off-meets-its-finding.ts";
 import { siteHoldsTheCase } from "./rules/site-holds-the-case.ts";
+import { siteListsEachTrayOnce } from "./rules/site-lists-each-tray-once.ts";
 import { sizeChangeIsTold } from "./rules/size-change-is-told.ts";
 import { sizeHasItsNoun } from "./rules/size-has-its-noun.ts";
 import { sleeveGuidesTheDrill } from "./rules/sleeve-guides-the-drill.ts";
@@ -172,6 +173,7 @@ export const rules: readonly Rule[] = [
   signOffIsDated,
   signOffMeetsItsFinding,
   siteHoldsTheCase,
+  siteListsEachTrayOnce,
   sizeChangeIsTold,
   sizeHasItsNoun,
   sleeveGuidesTheDrill,
