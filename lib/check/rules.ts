@@ -42,6 +42,7 @@ import { neutralTermIsUsed } from "./rules/neutral-term-is-used.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
 import { numberHasItsSource } from "./rules/number-has-its-source.ts";
 import { offsetEndShiftsByTheTravel } from "./rules/offset-end-shifts-by-the-travel.ts";
+import { oneSizeTakesOneDriver } from "./rules/one-size-takes-one-driver.ts";
 import { orderOfWorkIsWhole } from "./rules/order-of-work-is-whole.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { outlineAgreesWithItsWords } from "./rules/outline-agrees-with-its-words.ts";
@@ -88,6 +89,7 @@ import { stepSaysWhatItFills } from "./rules/step-says-what-it-fills.ts";
 import { stepsStandInWorkingOrder } from "./rules/steps-stand-in-working-order.ts";
 import { stiffPlateIsTheThicker } from "./rules/stiff-plate-is-the-thicker.ts";
 import { surgeonDecidesWhereAsked } from "./rules/surgeon-decides-where-asked.ts";
+import { tapCutsAScrewsThread } from "./rules/tap-cuts-a-screws-thread.ts";
 import { tapIsAskedFor } from "./rules/tap-is-asked-for.ts";
 import { techniqueCarriesItsCautions } from "./rules/technique-carries-its-cautions.ts";
 import { techniqueHasEveryStep } from "./rules/technique-has-every-step.ts";
@@ -143,6 +145,7 @@ export const rules: readonly Rule[] = [
   noClaimIsMade,
   numberHasItsSource,
   offsetEndShiftsByTheTravel,
+  oneSizeTakesOneDriver,
   orderOfWorkIsWhole,
   orientationIsShown,
   outlineAgreesWithItsWords,
@@ -189,6 +192,7 @@ export const rules: readonly Rule[] = [
   stepsStandInWorkingOrder,
   stiffPlateIsTheThicker,
   surgeonDecidesWhereAsked,
+  tapCutsAScrewsThread,
   tapIsAskedFor,
   techniqueCarriesItsCautions,
   techniqueHasEveryStep,
