@@ -1,4 +1,5 @@
 import type { Rule } from "../model/rule.ts";
+import { alikeHolesPermitAlike } from "./rules/alike-holes-permit-alike.ts";
 import { bendSparesTheThread } from "./rules/bend-spares-the-thread.ts";
 import { caseNamesNoPerson } from "./rules/case-names-no-person.ts";
 import { caseSheetExpires } from "./rules/case-sheet-expires.ts";
@@ -102,6 +103,7 @@ import { wiresAreCountedOut } from "./rules/wires-are-counted-out.ts";
 
 /** Every rule, one a file in rules/, in the order of their names. */
 export const rules: readonly Rule[] = [
+  alikeHolesPermitAlike,
   bendSparesTheThread,
   caseNamesNoPerson,
   caseSheetExpires,
