@@ -31,10 +31,9 @@ function factCells(input: SiteInput, fact: Fact): readonly Link[] {
 }
 
 function claimRows(input: SiteInput, { what, words, facts, how }: Claim): readonly Link[][] {
-  const said = `${words.join(" · ")}`;
-  return facts.map((fact, index) => [
-    { text: index === 0 ? said : "″" },
-    { text: index === 0 ? [what, how].filter(Boolean).join(". ") : "″" },
+  return facts.map((fact) => [
+    { text: words.join(" · ") },
+    { text: [what, how].filter(Boolean).join(". ") },
     ...factCells(input, fact),
   ]);
 }
