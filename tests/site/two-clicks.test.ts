@@ -1,7 +1,7 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { loadLibrary } from "../../lib/index.ts";
+import { checkLibrary, loadLibrary } from "../../lib/index.ts";
 import { builtSite } from "./built-site.ts";
 import { openTab, testBrowser } from "./open-tab.ts";
 
@@ -34,9 +34,32 @@ beforeAll(async () => {
 }, 240_000);
 afterAll(() => browser?.close());
 
+/** The pages of documents that claims lead to. */
+const documents = new Set<string>();
+
 const { catalogue } = loadLibrary("content");
 if (!catalogue) throw new Error("The demo library does not resolve");
 const { plates, trays, procedures, cases, systems, screws, instruments } = catalogue;
+const { sheets = [] } = checkLibrary("content", "2026-11-25");
+const cards = new Map(
+  sheets
+    .filter(({ practice }) => practice === undefined)
+    .map(({ id, format }) => [id, `cards/${id}/${format.id}.html`]),
+);
+
+/** The rows of a card's page of claims: the words of each, and the document page it leads to. */
+async function claimRows(
+  path: string,
+): Promise<readonly { readonly words: string; readonly to: string }[]> {
+  await tab.goto(`${home}/${path}`);
+  const rows = await tab.$$eval("tbody tr", (all) =>
+    all.map((row) => ({
+      words: row.querySelector("td")?.textContent?.trim() ?? "",
+      to: row.querySelector<HTMLAnchorElement>('a[href*="documents/"]')?.href ?? "",
+    })),
+  );
+  return rows.map(({ words, to }) => ({ words, to: to.slice(home.length + 1) }));
+}
 
 const doors = [
   ...[...plates.values()].map(({ id, system }) => ({
@@ -102,4 +125,29 @@ describe("from the start page, without scripts", () => {
       if (!(await seen(page)).some((path) => path.startsWith("pdf/"))) without.push(page);
     expect(without).toEqual([]);
   }, 60_000);
+});
+
+describe("from a number on a card, without scripts", () => {
+  it.each([...cards])(
+    "%s leads to its claims, and each claim to its document",
+    async (id, card) => {
+      expect(await seen(card)).toContain(`cards/${id}/sources.html`);
+      const rows = await claimRows(`cards/${id}/sources.html`);
+      expect(rows.length).toBeGreaterThan(0);
+      expect(rows.filter(({ words, to }) => words === "" || to === "")).toEqual([]);
+      for (const { to } of rows) documents.add(to);
+    },
+  );
+
+  it("the document's page names its issue and date", async () => {
+    expect(documents.size).toBeGreaterThan(5);
+    for (const path of documents) {
+      const id = path.replace(/^documents\/|\.html$/g, "");
+      const { issue, date } = catalogue.documents.get(id) ?? {};
+      await tab.goto(`${home}/${path}`);
+      const text = await tab.$eval("main", (main) => main.textContent ?? "");
+      expect(text).toContain(String(issue));
+      expect(text).toContain(String(date));
+    }
+  });
 });
