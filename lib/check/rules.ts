@@ -20,6 +20,7 @@ import { gaugeReadsTheWholeRack } from "./rules/gauge-reads-the-whole-rack.ts";
 import { gaugeReadsWhatThePolicyMeans } from "./rules/gauge-reads-what-the-policy-means.ts";
 import { generationIsOne } from "./rules/generation-is-one.ts";
 import { glidingHoleComesFirst } from "./rules/gliding-hole-comes-first.ts";
+import { gtinNamesOnePart } from "./rules/gtin-names-one-part.ts";
 import { guardingStepIsNotSkipped } from "./rules/guarding-step-is-not-skipped.ts";
 import { guideEndIsNamed } from "./rules/guide-end-is-named.ts";
 import { holePartIsNamed } from "./rules/hole-part-is-named.ts";
@@ -124,6 +125,7 @@ export const rules: readonly Rule[] = [
   gaugeReadsWhatThePolicyMeans,
   generationIsOne,
   glidingHoleComesFirst,
+  gtinNamesOnePart,
   guardingStepIsNotSkipped,
   guideEndIsNamed,
   holePartIsNamed,

@@ -24,17 +24,21 @@ export function labelSheets(composing: Composing, tray: string): readonly Labels
     mark: "",
     pieces: `total ${facts.total} pieces`,
     tray: `revision ${facts.revision}`,
+    order: "",
   };
   const labels = [
     own,
     ...facts.slots.map((slot): Label => {
       const { what, mark, pieces } = slotFacts(catalogue, slot);
+      const { gtin } =
+        slot.holds === "instrument" ? known(catalogue.instruments, slot.instrument) : {};
       return {
         slot: slot.slot,
         what: capital(what),
         mark: `marked ${mark}`,
         pieces: `× ${pieces}`,
         tray: named,
+        order: gtin ? `GTIN ${gtin}` : "",
       };
     }),
   ];

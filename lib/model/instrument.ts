@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { Gtin } from "./gtin.ts";
 import { count, millimetres, newtonMetres } from "./measure.ts";
 import { Source } from "./source.ts";
 import { line, mark, sentence, slug } from "./text.ts";
@@ -6,6 +7,7 @@ import { line, mark, sentence, slug } from "./text.ts";
 const common = {
   name: line.describe('As spoken, noun first: "drill 2.5"'),
   mark,
+  gtin: Gtin.optional(),
   note: sentence.optional(),
   source: Source.optional(),
 };

@@ -229,6 +229,8 @@ export type LabelsView = SheetFrame & {
     readonly mark: string;
     readonly pieces: string;
     readonly tray: string;
+    /** What to order it by ("GTIN 9520000000127"); empty where none is known. */
+    readonly order: string;
   }[];
 };
 

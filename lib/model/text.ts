@@ -5,7 +5,10 @@ export const slug = z
   .string()
   .max(64)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
-  .refine((id) => !/^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/.test(id))
+  .refine(
+    (id) => !/^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/.test(id),
+    "Expected an id that no computer keeps for a device",
+  )
   .meta({ description: "An id: a-z, 0-9 and single hyphens, equal to its file's name" });
 
 /** One line of text a reader meets on paper. */

@@ -41,7 +41,7 @@ function rowsOf(sheet: SheetView): readonly string[] {
     case "pocket":
       return [...sheet.rows.flatMap(({ called, hand }) => [called, hand]), ...warned(sheet.traps)];
     case "labels":
-      return sheet.labels.flatMap(({ slot, what, mark }) => [slot, what, mark]);
+      return sheet.labels.flatMap(({ slot, what, mark, order }) => [slot, what, mark, order]);
     case "tray":
       return [...sheet.contents.map(({ what }) => what), ...warned(sheet.lookAlikes)];
     case "mishaps":

@@ -21,6 +21,7 @@ const forms: Readonly<Record<string, string>> = {
   "/^[A-Z]$/": "one capital letter",
   "/^[A-Z0-9]+(-[A-Z0-9]+)*$/": "capital letters, digits and single hyphens",
   "/^[a-z]{2}$/": 'a language of two letters, as "en"',
+  "/^(\\d{8}|\\d{12,14})$/": "a GTIN of 8, 12, 13 or 14 digits",
   "/^CASE-[A-Z0-9]{1,8}$/": 'a code as "CASE-A1"',
 };
 const types: Readonly<Record<string, string>> = {
@@ -192,7 +193,7 @@ export function issueWords(
       return [
         {
           rule: "textForm",
-          message: `Expected an id that no computer keeps for a device, got ${got(value)}`,
+          message: `${issue.message}, got ${got(value)}`,
           path,
         },
       ];

@@ -357,6 +357,7 @@ function labels(): LabelsView {
         mark: "marked 2.7",
         pieces: "× 2",
         tray: "Small tray, PF-1, revision 4",
+        order: "GTIN 9520000000127",
       },
     ],
   };

@@ -64,6 +64,7 @@ function instrumentPhrases(tool: Instrument): Phrase[] {
     phrase(read, [read], spoken(tool), `${noun} ${number}`),
     phrase("mark", ["mark"], tool.mark, `etched "${tool.mark}"`),
     phrase("name", ["name"], tool.name),
+    ...(tool.gtin ? [phrase("trade item", ["gtin"], `GTIN ${tool.gtin}`)] : []),
     phrase("length", ["length"], `${wholeMm(tool.length)} mm long`),
     ...sizePhrases(tool),
   ];

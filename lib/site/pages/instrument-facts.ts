@@ -79,5 +79,6 @@ export function instrumentFacts(tool: Instrument, interfaces: Interfaces): reado
     ...ownFacts(tool, interfaces),
     ...(joins === undefined ? [] : [fact("Coupling", joins)]),
     fact("Length", `${wholeMm(tool.length)} mm`),
+    ...(tool.gtin === undefined ? [] : [fact("GTIN", tool.gtin)]),
   ];
 }
