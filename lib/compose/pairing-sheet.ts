@@ -16,7 +16,7 @@ import { warningBox } from "./warning-box.ts";
 /** Millimetres: a row with pictures, one whose called-out words take two lines, one where they take three, all that stands above and below the rows,
  * and a line of a box. */
 const rowHeight = 16.4;
-const wrappedRow = 17.4;
+const wrappedRow = 18.6;
 const tallRow = 21;
 const around = 62;
 const boxLine = 6.2;
