@@ -18,7 +18,7 @@ import { warningBox } from "./warning-box.ts";
 const rowHeight = 16.4;
 const wrappedRow = 18.6;
 const tallRow = 21;
-const around = 62;
+const around = 63.5;
 const boxLine = 6.2;
 const narrow = 290;
 /** Millimetres: a strip of cut views with its words and the gap between two, and the least that the boxes keep. */
