@@ -1,3 +1,5 @@
+import { type Operand, scanContent } from "./content-stream.ts";
+import { PageGrid } from "./page-grid.ts";
 import type { PdfReader } from "./pdf-reader.ts";
 import {
   type Box,
@@ -38,7 +40,6 @@ type State = {
 /** A pattern or a picture counts as middle grey, and what lets less than this through as a cover. */
 const patterned = 0.5;
 const coverAlpha = 0.4;
-const token = /<<[^>]*>>|<([0-9A-Fa-f]*)>|\/([^\s/<[\]]+)|([-+.\d]+)|([A-Za-z*'"]+)/g;
 const corners: readonly Point[] = [
   [0, 0],
   [1, 0],
@@ -52,18 +53,23 @@ const luma = ([r = 0, g = 0, b = 0]: readonly number[]): number =>
 /** Every letter that a page paints, in the order of painting, with what hides it then or later; in points from its lower left. */
 export function paintedLetters(reader: PdfReader, page: number, paper: Box): readonly Letter[] {
   const letters: Letter[] = [];
-  const areas: { readonly box: Box; readonly rings: Rings; readonly grey: number }[] = [];
+  const known = new PageGrid<Letter>(paper);
+  const areas = new PageGrid<{ readonly box: Box; readonly rings: Rings; readonly grey: number }>(
+    paper,
+  );
 
   const cover = (rings: Rings, { clip, alpha, group, masked }: State, grey: number): void => {
-    if (rings.flat().length === 0 || alpha * group < coverAlpha || masked) return;
+    if (rings.length === 0 || alpha * group < coverAlpha || masked) return;
     const box = shared(boxOf(rings.flat()), clip);
-    areas.push({ box, rings, grey });
-    for (const letter of letters)
-      if (!letter.hidden && inBox(letter.at, box) && inRings(letter.at, rings))
-        letter.hidden = "covered";
+    const area = { box, rings, grey };
+    for (const square of areas.within(box)) square.push(area);
+    for (const square of known.within(box))
+      for (const letter of square)
+        if (!letter.hidden && inBox(letter.at, box) && inRings(letter.at, rings))
+          letter.hidden = "covered";
   };
   const beneath = (at: Point): number =>
-    areas.findLast(({ box, rings }) => inBox(at, box) && inRings(at, rings))?.grey ?? 1;
+    areas.at(at).findLast(({ box, rings }) => inBox(at, box) && inRings(at, rings))?.grey ?? 1;
   const letter = (says: string, advance: number, text: Matrix, state: State): void => {
     const placed = chained(state.ctm, text);
     const at = moved(placed, [advance / 2, state.size / 3]);
@@ -72,13 +78,15 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
     const grey = state.grey * alpha + ground * (1 - alpha);
     const clipped = inBox(at, state.clip) ? undefined : ("clipped" as const);
     const hidden = inBox(at, paper) ? clipped : ("outside the page" as const);
-    letters.push({
+    const painted: Letter = {
       says,
       size: state.size * Math.hypot(placed[2], placed[3]),
       at,
       ink: Math.abs(ground - grey) / Math.max(ground, grey, 0.01),
       ...(hidden ? { hidden } : {}),
-    });
+    };
+    letters.push(painted);
+    if (!hidden) known.at(at).push(painted);
   };
 
   const paint = (content: number, resources: string, from: State): void => {
@@ -90,16 +98,25 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
     let [text, line]: [Matrix, Matrix] = [unmoved, unmoved];
     let rings: Point[][] = [];
     let clipping = false;
-    let numbers: number[] = [];
-    let [name, codes] = ["", ""];
+    let numbers: readonly number[] = [];
+    let operands: readonly Operand[] = [];
+    const nameOf = (): string => String(operands.at(0)).slice(1);
 
+    const along = (distance: number): void => {
+      text = chained(text, [1, 0, 0, 1, distance, 0]);
+    };
+    /** Says strings of glyphs, moved back by the numbers between them in thousandths of the size. */
     const say = (): void => {
-      const { digits, text: says, widths } = reader.glyphsOf(state.font);
-      for (let at = 0; at < codes.length; at += digits) {
-        const code = Number.parseInt(codes.slice(at, at + digits), 16);
-        const advance = ((widths.get(code) ?? 500) / 1000) * state.size;
-        letter(says.get(code) ?? "\ufffd", advance, text, state);
-        text = chained(text, [1, 0, 0, 1, advance, 0]);
+      const { digits, text: says, widthOf } = reader.glyphsOf(state.font);
+      for (const operand of operands) {
+        if (typeof operand === "number") along((-operand / 1000) * state.size);
+        if (typeof operand === "number" || operand[0] !== "<") continue;
+        for (let at = 1; at + digits < operand.length; at += digits) {
+          const code = Number.parseInt(operand.slice(at, at + digits), 16);
+          const advance = (widthOf(code) / 1000) * state.size;
+          letter(says.get(code) ?? "\ufffd", advance, text, state);
+          along(advance);
+        }
       }
     };
     const go = (point: Point): void => void rings.at(-1)?.push(moved(state.ctm, point));
@@ -141,8 +158,8 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
       scn: () => {
         state = { ...state, grey: patterned };
       },
-      gs: () => set(settings.get(name) ?? 0),
-      Do: () => draw(forms.get(name) ?? 0),
+      gs: () => set(settings.get(nameOf()) ?? 0),
+      Do: () => draw(forms.get(nameOf()) ?? 0),
       re: () => {
         const [x = 0, y = 0, width = 0, height = 0] = numbers;
         rings.push([]);
@@ -155,6 +172,12 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
       l: () => go([numbers[0] ?? 0, numbers[1] ?? 0]),
       c: () => {
         for (let at = 0; at < 6; at += 2) go([numbers[at] ?? 0, numbers[at + 1] ?? 0]);
+      },
+      v: () => {
+        for (let at = 0; at < 4; at += 2) go([numbers[at] ?? 0, numbers[at + 1] ?? 0]);
+      },
+      y: () => {
+        for (let at = 0; at < 4; at += 2) go([numbers[at] ?? 0, numbers[at + 1] ?? 0]);
       },
       W: () => {
         clipping = true;
@@ -170,7 +193,7 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
         [text, line] = [unmoved, unmoved];
       },
       Tf: () => {
-        state = { ...state, font: fonts.get(name) ?? 0, size: numbers[0] ?? 0 };
+        state = { ...state, font: fonts.get(nameOf()) ?? 0, size: numbers[0] ?? 0 };
       },
       Tm: () => {
         line = numbers as unknown as Matrix;
@@ -181,16 +204,13 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
         text = line;
       },
       Tj: say,
+      TJ: say,
     };
-    for (const [, hex, called, number, operator] of reader.streamOf(content).matchAll(token)) {
-      if (hex !== undefined) codes = hex;
-      else if (called !== undefined) name = called;
-      else if (number !== undefined) numbers.push(Number(number));
-      else if (operator !== undefined) {
-        operators[operator.replace("*", "")]?.();
-        numbers = [];
-      }
-    }
+    scanContent(reader.streamOf(content), (operator, given) => {
+      operands = given;
+      numbers = given.filter((operand) => typeof operand === "number");
+      operators[operator.replace("*", "")]?.();
+    });
   };
 
   const resources = reader.textOf(page);

@@ -1,7 +1,11 @@
 import { Stop } from "../model/stop.ts";
 
-/** One object of a PDF: its text in Latin-1 without the stream, and the stream as it lies in the file. */
-export type PdfObject = { readonly text: string; readonly stream?: Uint8Array };
+/** One object of a PDF: its text in Latin-1 without the stream, the stream as it lies in the file, and unpacked where that is known. */
+export type PdfObject = {
+  readonly text: string;
+  readonly stream?: Uint8Array;
+  readonly plain?: string;
+};
 
 /** A PDF taken apart: objects by number in the order of the file; `root` and `info` are numbers. */
 export type PdfObjects = {

@@ -2,10 +2,10 @@ import { inflateSync } from "node:zlib";
 import type { PdfObjects } from "./pdf-objects.ts";
 
 /** How many hex digits make a glyph, what each stands for, and how far it takes the pen in thousandths of the size. */
-type Glyphs = {
+export type Glyphs = {
   readonly digits: number;
   readonly text: ReadonlyMap<number, string>;
-  readonly widths: ReadonlyMap<number, number>;
+  readonly widthOf: (glyph: number) => number;
 };
 
 /** Looks into the objects of a PDF as Chromium writes it. */
@@ -13,6 +13,8 @@ export type PdfReader = {
   readonly textOf: (object: number) => string;
   /** A stream, unpacked, in Latin-1; empty where there is none. */
   readonly streamOf: (object: number) => string;
+  /** A stream as it lies in the file. */
+  readonly packedOf: (object: number) => Uint8Array | undefined;
   /** The object that a key of an object's text refers to; 0 for none. */
   readonly reference: (text: string, key: string) => number;
   /** Resources of a kind by the names a page calls them. */
@@ -41,7 +43,10 @@ function glyphTexts(map: string): ReadonlyMap<number, string> {
   return texts;
 }
 
-function glyphWidths(text: string): ReadonlyMap<number, number> {
+/** The width of a glyph that its font does not tell, after the PDF standard. */
+const usualWidth = 1_000;
+
+function glyphWidths(text: string): Glyphs["widthOf"] {
   const widths = new Map<number, number>();
   const list = /\/W \[((?:[^[\]]|\[[^\]]*\])*)\]/.exec(text)?.[1] ?? "";
   for (const [, first, run, from, to, width] of list.matchAll(
@@ -51,14 +56,17 @@ function glyphWidths(text: string): ReadonlyMap<number, number> {
     for (const [index, one] of each.entries()) widths.set(Number(first) + index, one);
     for (let code = Number(from); code <= Number(to); code++) widths.set(code, Number(width));
   }
-  return widths;
+  const usual = Number(/\/DW (\d+)/.exec(text)?.[1] ?? usualWidth);
+  return (glyph) => widths.get(glyph) ?? usual;
 }
 
 /** A reader of a PDF that was taken apart. */
 export function pdfReader({ objects, root }: PdfObjects): PdfReader {
   const textOf = (object: number): string => objects.get(object)?.text ?? "";
+  const packedOf = (object: number): Uint8Array | undefined => objects.get(object)?.stream;
   const streamOf = (object: number): string => {
-    const { text = "", stream } = objects.get(object) ?? {};
+    const { text = "", stream, plain: known } = objects.get(object) ?? {};
+    if (known !== undefined) return known;
     if (!stream) return "";
     const plain = text.includes("/FlateDecode") ? inflateSync(stream) : Buffer.from(stream);
     return plain.toString("latin1");
@@ -77,7 +85,7 @@ export function pdfReader({ objects, root }: PdfObjects): PdfReader {
     const found = known.get(font) ?? {
       digits: text.includes("/Type0") ? 4 : 2,
       text: glyphTexts(streamOf(reference(text, "ToUnicode"))),
-      widths: glyphWidths(textOf(Number(/\/DescendantFonts \[(\d+)/.exec(text)?.[1] ?? 0))),
+      widthOf: glyphWidths(textOf(Number(/\/DescendantFonts \[(\d+)/.exec(text)?.[1] ?? 0))),
     };
     known.set(font, found);
     return found;
@@ -89,5 +97,5 @@ export function pdfReader({ objects, root }: PdfObjects): PdfReader {
       : [...kids.matchAll(/(\d+) 0 R/g)].flatMap(([, kid]) => pagesBelow(Number(kid)));
   };
   const pages = pagesBelow(reference(textOf(root), "Pages"));
-  return { textOf, streamOf, reference, named, glyphsOf, pages };
+  return { textOf, streamOf, packedOf, reference, named, glyphsOf, pages };
 }

@@ -4,6 +4,9 @@ import type { PrintFacts } from "../model/built.ts";
 export type PrintJob = {
   readonly file: string;
   readonly title: string;
+  readonly subject?: string;
+  readonly keywords?: readonly string[];
+  readonly issue?: string;
   readonly html: string;
   /** The first page's paper in millimetres. */
   readonly paper: readonly [width: number, height: number];

@@ -1,3 +1,4 @@
+import { groupJobs } from "./group-jobs.ts";
 import type { Printed, PrintJob, PrintOptions } from "./print-job.ts";
 import { printLane } from "./print-lane.ts";
 
@@ -9,9 +10,9 @@ export async function printJobs(
   options: PrintOptions,
   done: (printed: Printed) => void,
 ): Promise<void> {
-  const queue = [...jobs].sort((a, b) => b.pages - a.pages);
   const pages = jobs.reduce((sum, job) => sum + job.pages, 0);
-  const lanes = Math.min(queue.length, options.lanes ?? (pages > manyPages ? 2 : 1));
+  const lanes = Math.min(jobs.length, options.lanes ?? (pages > manyPages ? 2 : 1));
+  const queue = groupJobs(jobs, lanes);
   const lane = async (): Promise<void> => {
     try {
       await printLane(queue, options, done);

@@ -2,7 +2,7 @@ import type { Browser } from "puppeteer";
 import { Stop } from "../model/stop.ts";
 import { endBrowser, openBrowser } from "./open-browser.ts";
 import type { Printed, PrintJob, PrintOptions } from "./print-job.ts";
-import { printOne } from "./print-one.ts";
+import { printTogether } from "./print-together.ts";
 import { readBack } from "./read-back.ts";
 import { type WarmPage, warmPage } from "./warm-page.ts";
 import { whileAlive } from "./while-alive.ts";
@@ -10,9 +10,10 @@ import { whileAlive } from "./while-alive.ts";
 const firstLine = (error: unknown): string =>
   String(error instanceof Error ? error.message : error).split("\n")[0] ?? "";
 
-/** Takes jobs from the queue until it is empty and prints them in one browser; a browser that fails is replaced once for each job. */
+/** Takes groups of jobs from the queue until it is empty and prints each group at once in one browser; a browser that fails is
+ * replaced once for each group. A group that does not come out on the pages it should is printed job by job. */
 export async function printLane(
-  queue: PrintJob[],
+  queue: (readonly PrintJob[])[],
   options: PrintOptions,
   done: (printed: Printed) => void,
 ): Promise<void> {
@@ -23,28 +24,31 @@ export async function printLane(
     browser = undefined;
     warm = undefined;
   };
-  const print = async (job: PrintJob): Promise<Printed> => {
+  const print = async (jobs: readonly PrintJob[]): Promise<readonly Printed[] | undefined> => {
     browser ??= await openBrowser();
     warm ??= await whileAlive(warmPage(browser, options), browser);
-    const raw = await whileAlive(printOne(warm, job), browser, warm.page);
-    return readBack(raw, job, options.day);
+    const raw = await whileAlive(printTogether(warm, jobs), browser, warm.page);
+    return readBack(raw, jobs, options.day);
   };
-  try {
-    for (let job = queue.shift(); job; job = queue.shift()) {
-      const { file } = job;
-      const printed = await print(job).catch(async (error: unknown) => {
-        if (error instanceof Stop) throw error;
-        await close();
-        return print(job).catch((again: unknown) => {
-          if (again instanceof Stop) throw again;
-          throw new Stop(
-            3,
-            `The browser failed twice at ${file}: ${firstLine(error)}; ${firstLine(again)}.`,
-            "Run again; if it stays, name another Chromium in PUPPETEER_EXECUTABLE_PATH.",
-          );
-        });
+  const tried = (jobs: readonly PrintJob[]): Promise<readonly Printed[] | undefined> =>
+    print(jobs).catch(async (error: unknown) => {
+      if (error instanceof Stop) throw error;
+      await close();
+      return print(jobs).catch((again: unknown) => {
+        if (again instanceof Stop) throw again;
+        throw new Stop(
+          3,
+          `The browser failed twice at ${jobs.map(({ file }) => file).join(", ")}: ${firstLine(error)}; ${firstLine(again)}.`,
+          "Run again; if it stays, name another Chromium in PUPPETEER_EXECUTABLE_PATH.",
+        );
       });
-      done(printed);
+    });
+  try {
+    for (let jobs = queue.shift(); jobs; jobs = queue.shift()) {
+      const together = await tried(jobs);
+      for (const printed of together ?? []) done(printed);
+      if (!together)
+        for (const job of jobs) for (const printed of (await tried([job])) ?? []) done(printed);
     }
   } finally {
     await close();

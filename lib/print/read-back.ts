@@ -1,22 +1,46 @@
 import { packObjects } from "./pack-objects.ts";
+import { pdfBook } from "./pdf-book.ts";
 import { pdfObjects } from "./pdf-objects.ts";
 import type { Printed, PrintJob } from "./print-job.ts";
-import type { RawPrint } from "./print-one.ts";
+import type { RawPrint } from "./print-together.ts";
 import { readObjects } from "./read-objects.ts";
-import { settleObjects } from "./settle-objects.ts";
+import { takePages } from "./take-pages.ts";
 
 const points = 72 / 25.4;
 
-/** Makes a print the same bytes each time, and reads back its pages, its paper and its texts. */
-export function readBack(raw: RawPrint, job: PrintJob, day: string): Printed {
-  const objects = pdfObjects(raw.pdf);
-  const { pages, size, missing } = readObjects(objects, job);
-  const off = Math.max(...job.paper.map((side, at) => Math.abs((size[at] ?? 0) - side * points)));
-  const paper = off > 1 ? [{ what: "paper", by: Math.round((off / points) * 10) / 10 }] : [];
-  return {
-    file: job.file,
-    pdf: packObjects(settleObjects(objects, day)),
-    ...(raw.thumbnail ? { thumbnail: raw.thumbnail } : {}),
-    facts: { pages, overflow: [...raw.overflow, ...paper], missing },
-  };
+/** Takes the files of jobs out of the PDF in which they were printed together, the same bytes each time, and reads back of
+ * each its pages, its paper and its texts. Undefined when the PDF has not the pages that they should have: then nobody knows
+ * which are whose. A job alone gets all pages. */
+export function readBack(
+  raw: RawPrint,
+  jobs: readonly PrintJob[],
+  day: string,
+): readonly Printed[] | undefined {
+  const book = pdfBook(pdfObjects(raw.pdf));
+  const wanted = jobs.reduce((sum, { pages }) => sum + pages, 0);
+  if (jobs.length > 1 && book.pages.length !== wanted) return undefined;
+  let from = 0;
+  return jobs.map((job, index): Printed => {
+    const to = jobs.length > 1 ? from + job.pages : book.pages.length;
+    const { title, subject, keywords, issue } = job;
+    const about = {
+      title,
+      day,
+      ...(subject ? { subject } : {}),
+      ...(keywords ? { keywords } : {}),
+      ...(issue ? { issue } : {}),
+    };
+    const objects = takePages(book, from, to, about);
+    from = to;
+    const { pages, size, missing } = readObjects(objects, job);
+    const off = Math.max(...job.paper.map((side, at) => Math.abs((size[at] ?? 0) - side * points)));
+    const paper = off > 1 ? [{ what: "paper", by: Math.round((off / points) * 10) / 10 }] : [];
+    const { thumbnail, overflow = [] } = raw.seen[index] ?? {};
+    return {
+      file: job.file,
+      pdf: packObjects(objects),
+      ...(thumbnail ? { thumbnail } : {}),
+      facts: { pages, overflow: [...overflow, ...paper], missing },
+    };
+  });
 }

@@ -13,8 +13,11 @@ const job: PrintJob = {
   texts: ["A b"],
   thumbnail: false,
 };
-const read = (pdf: Buffer, asked: Partial<PrintJob> = {}) =>
-  readBack({ pdf, overflow: [] }, { ...job, ...asked }, "2026-10-01");
+function read(pdf: Buffer, asked: Partial<PrintJob> = {}) {
+  const [one] = readBack({ pdf, seen: [] }, [{ ...job, ...asked }], "2026-10-01") ?? [];
+  if (!one) throw new Error("Nothing was read");
+  return one;
+}
 const bytes = (pdf: Buffer) => Buffer.from(read(pdf).pdf).toString("latin1");
 
 describe("reading a print back", () => {
@@ -69,7 +72,6 @@ describe("a PDF that is not built as expected is refused", () => {
     ["cut short", text.slice(0, -30), /no table of objects/],
     ["with an object elsewhere", text.replace("2 0 obj", "2 0 abj"), /not where the table says/],
     ["with a stream of another length", text.replace(/Length \d\d>/, "Length 11>"), /not as long/],
-    ["without its two dates", text.replace("/ModDate", "/ModDote"), /Expected two dates/],
   ])("%s", (_, broken, says) => {
     expect(() => read(Buffer.from(broken, "latin1"))).toThrow(says);
   });

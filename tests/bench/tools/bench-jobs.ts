@@ -3,6 +3,7 @@ import { checkLibrary } from "../../../lib/index.ts";
 import { expectedTexts } from "../../../lib/print/expected-texts.ts";
 import type { PrintJob } from "../../../lib/print/print-job.ts";
 import { printStyles } from "../../../lib/print/print-styles.ts";
+import { paperStyles } from "../../../lib/site/paper-styles.ts";
 import { renderSheet } from "../../../lib/site/render-sheet.ts";
 
 const fonts = join("node_modules", "@fontsource", "atkinson-hyperlegible-next", "files");
@@ -31,7 +32,7 @@ export function benchJobs(count: number): {
       thumbnail: true,
     };
   });
-  return { jobs, css: printStyles(join("templates", "style"), fonts) };
+  return { jobs, css: `${paperStyles()}${printStyles(join("templates", "style"), fonts)}` };
 }
 
 /** What a contender is given in a file: the jobs, their styles, and where to write. */
