@@ -3,13 +3,14 @@ import { PageGrid } from "./page-grid.ts";
 import type { PdfReader } from "./pdf-reader.ts";
 import {
   type Box,
-  boxOf,
+  boxOfRings,
   chained,
   inBox,
   inRings,
   type Matrix,
   moved,
   type Point,
+  type Rings,
   shared,
   unmoved,
 } from "./plane.ts";
@@ -24,7 +25,6 @@ export type Letter = {
   hidden?: "outside the page" | "clipped" | "covered";
 };
 
-type Rings = readonly (readonly Point[])[];
 type State = {
   readonly ctm: Matrix;
   readonly clip: Box;
@@ -60,7 +60,7 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
 
   const cover = (rings: Rings, { clip, alpha, group, masked }: State, grey: number): void => {
     if (rings.length === 0 || alpha * group < coverAlpha || masked) return;
-    const box = shared(boxOf(rings.flat()), clip);
+    const box = shared(boxOfRings(rings), clip);
     const area = { box, rings, grey };
     for (const square of areas.within(box)) square.push(area);
     for (const square of known.within(box))
@@ -70,9 +70,8 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
   };
   const beneath = (at: Point): number =>
     areas.at(at).findLast(({ box, rings }) => inBox(at, box) && inRings(at, rings))?.grey ?? 1;
-  const letter = (says: string, advance: number, text: Matrix, state: State): void => {
-    const placed = chained(state.ctm, text);
-    const at = moved(placed, [advance / 2, state.size / 3]);
+  const letter = (says: string, middle: number, placed: Matrix, state: State): void => {
+    const at = moved(placed, [middle, state.size / 3]);
     const ground = beneath(at);
     const alpha = state.masked ? 0 : state.alpha * state.group;
     const grey = state.grey * alpha + ground * (1 - alpha);
@@ -89,41 +88,58 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
     if (!hidden) known.at(at).push(painted);
   };
 
+  const settings = new Map<number, Partial<Pick<State, "alpha" | "masked">>>();
+  const settingOf = (object: number): Partial<Pick<State, "alpha" | "masked">> => {
+    const known = settings.get(object);
+    if (known) return known;
+    const told = reader.textOf(object);
+    const alpha = /\/ca ([\d.]+)/.exec(told)?.[1];
+    const setting = {
+      ...(alpha === undefined ? {} : { alpha: Number(alpha) }),
+      ...(told.includes("/SMask") ? { masked: !told.includes("/SMask /None") } : {}),
+    };
+    settings.set(object, setting);
+    return setting;
+  };
+
   const paint = (content: number, resources: string, from: State): void => {
     const fonts = reader.named(resources, "Font");
     const forms = reader.named(resources, "XObject");
-    const settings = reader.named(resources, "ExtGState");
+    const states = reader.named(resources, "ExtGState");
     const stack: State[] = [];
     let state = from;
     let [text, line]: [Matrix, Matrix] = [unmoved, unmoved];
-    let rings: Point[][] = [];
+    let rings: number[][] = [];
     let clipping = false;
     let numbers: readonly number[] = [];
     let operands: readonly Operand[] = [];
     const nameOf = (): string => String(operands.at(0)).slice(1);
 
-    const along = (distance: number): void => {
-      text = chained(text, [1, 0, 0, 1, distance, 0]);
-    };
     /** Says strings of glyphs, moved back by the numbers between them in thousandths of the size. */
     const say = (): void => {
       const { digits, text: says, widthOf } = reader.glyphsOf(state.font);
+      const placed = chained(state.ctm, text);
+      let pen = 0;
       for (const operand of operands) {
-        if (typeof operand === "number") along((-operand / 1000) * state.size);
+        if (typeof operand === "number") pen -= (operand / 1000) * state.size;
         if (typeof operand === "number" || operand[0] !== "<") continue;
         for (let at = 1; at + digits < operand.length; at += digits) {
           const code = Number.parseInt(operand.slice(at, at + digits), 16);
           const advance = (widthOf(code) / 1000) * state.size;
-          letter(says.get(code) ?? "\ufffd", advance, text, state);
-          along(advance);
+          letter(says.get(code) ?? "\ufffd", pen + advance / 2, placed, state);
+          pen += advance;
         }
       }
+      text = chained(text, [1, 0, 0, 1, pen, 0]);
     };
-    const go = (point: Point): void => void rings.at(-1)?.push(moved(state.ctm, point));
+    const go = (x: number, y: number): void => {
+      const [a, b, c, d, e, f] = state.ctm;
+      rings.at(-1)?.push(a * x + c * y + e, b * x + d * y + f);
+    };
     const draw = (object: number): void => {
       const told = reader.textOf(object);
       if (!told.includes("/Subtype /Form")) {
-        cover([corners.map((corner) => moved(state.ctm, corner))], state, patterned);
+        cover([corners.flatMap((corner) => moved(state.ctm, corner))], state, patterned);
         return;
       }
       const matrix = /\/Matrix \[([^\]]*)\]/.exec(told)?.[1]?.trim().split(/\s+/).map(Number);
@@ -131,14 +147,12 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
       paint(object, told, { ...state, ctm, group: state.group * state.alpha, alpha: 1 });
     };
     const set = (object: number): void => {
-      const told = reader.textOf(object);
-      const alpha = /\/ca ([\d.]+)/.exec(told)?.[1];
-      const masked = /\/SMask (?!\/None)/.test(told) || (state.masked && !told.includes("/SMask"));
-      state = { ...state, masked, ...(alpha === undefined ? {} : { alpha: Number(alpha) }) };
+      const { alpha = state.alpha, masked = state.masked } = settingOf(object);
+      state = { ...state, alpha, masked };
     };
     const endPath = (filled: boolean): void => {
       if (filled) cover(rings, state, state.grey);
-      if (clipping) state = { ...state, clip: shared(state.clip, boxOf(rings.flat())) };
+      if (clipping) state = { ...state, clip: shared(state.clip, boxOfRings(rings)) };
       [rings, clipping] = [[], false];
     };
     const operators: Readonly<Record<string, () => void>> = {
@@ -158,26 +172,26 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
       scn: () => {
         state = { ...state, grey: patterned };
       },
-      gs: () => set(settings.get(nameOf()) ?? 0),
+      gs: () => set(states.get(nameOf()) ?? 0),
       Do: () => draw(forms.get(nameOf()) ?? 0),
       re: () => {
         const [x = 0, y = 0, width = 0, height = 0] = numbers;
         rings.push([]);
-        for (const [right, up] of corners) go([x + right * width, y + up * height]);
+        for (const [right, up] of corners) go(x + right * width, y + up * height);
       },
       m: () => {
         rings.push([]);
-        go([numbers[0] ?? 0, numbers[1] ?? 0]);
+        go(numbers[0] ?? 0, numbers[1] ?? 0);
       },
-      l: () => go([numbers[0] ?? 0, numbers[1] ?? 0]),
+      l: () => go(numbers[0] ?? 0, numbers[1] ?? 0),
       c: () => {
-        for (let at = 0; at < 6; at += 2) go([numbers[at] ?? 0, numbers[at + 1] ?? 0]);
+        for (let at = 0; at < 6; at += 2) go(numbers[at] ?? 0, numbers[at + 1] ?? 0);
       },
       v: () => {
-        for (let at = 0; at < 4; at += 2) go([numbers[at] ?? 0, numbers[at + 1] ?? 0]);
+        for (let at = 0; at < 4; at += 2) go(numbers[at] ?? 0, numbers[at + 1] ?? 0);
       },
       y: () => {
-        for (let at = 0; at < 4; at += 2) go([numbers[at] ?? 0, numbers[at + 1] ?? 0]);
+        for (let at = 0; at < 4; at += 2) go(numbers[at] ?? 0, numbers[at + 1] ?? 0);
       },
       W: () => {
         clipping = true;
@@ -188,7 +202,8 @@ export function paintedLetters(reader: PdfReader, page: number, paper: Box): rea
       f: () => endPath(true),
       B: () => endPath(true),
       b: () => endPath(true),
-      sh: () => cover([corners.map(([x, y]) => [x * paper[2], y * paper[3]])], state, patterned),
+      sh: () =>
+        cover([corners.flatMap(([x, y]) => [x * paper[2], y * paper[3]])], state, patterned),
       BT: () => {
         [text, line] = [unmoved, unmoved];
       },

@@ -1,6 +1,7 @@
 import { type Operand, scanContent } from "./content-stream.ts";
 import type { Glyphs } from "./pdf-reader.ts";
 import { TextRun } from "./text-run.ts";
+import { written, writtenFine } from "./written.ts";
 
 /** The kind of resource that an operator names. */
 const kinds: Readonly<Record<string, string>> = {
@@ -14,14 +15,8 @@ const kinds: Readonly<Record<string, string>> = {
 const fills = new Set(["f", "f*", "S", "s", "B", "B*", "b", "b*"]);
 const shows = new Set([...fills, "Tj", "TJ", "Do", "sh", "BDC", "EMC"]);
 const starts = new Set(["m", "re"]);
+const pathEnd = / ([lcmh]|re)$/;
 const matrices = new Set(["cm", "Tm"]);
-
-/** A number in as few digits as can be seen: `per` parts of a unit. */
-function written(value: number, per: number): string {
-  const text = String(Math.round(value * per) / per);
-  if (text.startsWith("0.")) return text.slice(1);
-  return text.startsWith("-0.") ? `-${text.slice(2)}` : text;
-}
 
 /** A resource under its new name. */
 export type NamedResource = { readonly kind: string; readonly old: string; readonly name: string };
@@ -58,13 +53,15 @@ export function settleContent(
     return `/${name}`;
   };
   const plain = (operator: string, operands: readonly Operand[]): string => {
-    const per = matrices.has(operator) ? 1_000_000 : 1_000;
+    const write = matrices.has(operator) ? writtenFine : written;
     const kind = kinds[operator];
-    const words = operands.map((operand) => {
-      if (typeof operand === "number") return written(operand, per);
-      return kind && operand.startsWith("/") ? nameOf(kind, operand.slice(1)) : operand;
-    });
-    return [...words, operator].join(" ");
+    let line = "";
+    for (const operand of operands) {
+      if (typeof operand === "number") line += write(operand);
+      else line += kind && operand.startsWith("/") ? nameOf(kind, operand.slice(1)) : operand;
+      line += " ";
+    }
+    return line + operator;
   };
   scanContent(text, (operator, operands) => {
     const around = saved.at(-1);
@@ -84,7 +81,7 @@ export function settleContent(
       if (outer) outer.shown = true;
     } else if (operator === "BDC") {
       ground = false;
-    } else if (starts.has(operator) && !/ ([lcmh]|re)$/.test(lines.at(-1) ?? "")) {
+    } else if (ground && starts.has(operator) && !pathEnd.test(lines.at(-1) ?? "")) {
       pathFrom = lines.length;
     } else if (ground && fills.has(operator)) {
       lines.length = pathFrom;

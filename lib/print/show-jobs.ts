@@ -3,7 +3,10 @@ import type { PrintJob } from "./print-job.ts";
 import type { WarmPage } from "./warm-page.ts";
 
 /** Puts jobs into the page, one after the other. Where one wants a thumbnail, the screen is made to show what print would. */
-export async function showJobs(warm: WarmPage, jobs: readonly PrintJob[]): Promise<void> {
+export async function showJobs(
+  warm: WarmPage,
+  jobs: readonly Pick<PrintJob, "html" | "pages" | "thumbnail">[],
+): Promise<void> {
   const shown = jobs.some(({ thumbnail }) => thumbnail);
   if (warm.shown !== shown) await warm.page.emulateMediaType(shown ? "print" : undefined);
   warm.shown = shown;

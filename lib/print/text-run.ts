@@ -1,10 +1,9 @@
 import type { Operand } from "./content-stream.ts";
 import type { Glyphs } from "./pdf-reader.ts";
+import { written } from "./written.ts";
 
 /** Letters are moved only where they stand further than this from where their widths put them, thousandths of the size. */
 const slack = 4;
-
-const written = (value: number): string => String(Math.round(value * 1_000) / 1_000);
 
 /** Gathers letters that a stream places one by one into one string with few moves in between. */
 export class TextRun {

@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { checkLibrary } from "../../lib/index.ts";
 import { openBrowser } from "../../lib/print/open-browser.ts";
 import { printStyles } from "../../lib/print/print-styles.ts";
-import { show, type WarmPage, warmPage } from "../../lib/print/warm-page.ts";
+import { raiseJob, showJobs } from "../../lib/print/show-jobs.ts";
+import { type WarmPage, warmPage } from "../../lib/print/warm-page.ts";
 import { paperStyles } from "../../lib/site/paper-styles.ts";
 import { renderSheet } from "../../lib/site/render-sheet.ts";
 
@@ -17,7 +18,10 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => page.page.browser().close());
 
-const overflow = (html: string) => show(page, { title: "Sheet", html, thumbnail: true });
+async function overflow(html: string) {
+  await showJobs(page, [{ html, pages: 1, thumbnail: true }]);
+  return raiseJob(page, 0);
+}
 
 describe("the demo's sheets in print media", () => {
   test("are there in every format", () => {
