@@ -1,7 +1,7 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
 import type { PairingView, SheetFrame } from "../model/sheet.ts";
-import { typeFloors } from "../model/type-sizes.ts";
+import { enlargement, typeFloors } from "../model/type-sizes.ts";
 import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
@@ -14,11 +14,12 @@ import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
 import { warningBox } from "./warning-box.ts";
 
 /** Millimetres: a row with pictures, one whose called-out words take two lines, one where they take three, all that stands above and below the rows,
- * and a line of a box. */
+ * as much of that as grows with the type, and a line of a box. */
 const rowHeight = 16.4;
 const wrappedRow = 18.6;
 const tallRow = 21;
 const around = 63.5;
+const headLines = 22;
 const boxLine = 6.2;
 const narrow = 290;
 /** Millimetres: a strip of cut views with its words and the gap between two, and the least that the boxes keep. */
@@ -57,10 +58,12 @@ function heightLeft(
   lag: boolean,
 ): number {
   const { width, height } = frame.format;
+  const wide = enlargement("pairing", frame.format);
   const tall = (phrase: string): boolean => phrase !== "" && (width < narrow || lag);
   const taken = rows.reduce(
-    (sum, { phrase }) => sum + (tall(phrase) ? tallRow : width < narrow ? wrappedRow : rowHeight),
-    around + notesHeight(composing, "pairing", frame),
+    (sum, { phrase }) =>
+      sum + wide * (tall(phrase) ? tallRow : width < narrow ? wrappedRow : rowHeight),
+    around + (wide - 1) * headLines + notesHeight(composing, "pairing", frame),
   );
   return height - taken;
 }
@@ -86,16 +89,18 @@ function cuts(
   chains: readonly Chain[],
   left: number,
 ): { readonly sections?: SheetFrame["sections"]; readonly taken: number } {
-  if (left < stripHeight + leastBoxes) return { taken: 0 };
+  const wide = enlargement("pairing", frame.format);
+  const high = stripHeight * wide;
+  if (left < high + leastBoxes * wide) return { taken: 0 };
   const width = (frame.format.width - 2 * frame.format.margin - stripGap) / 2;
   const size = {
     width,
-    height: stripHeight - stripWords,
-    letter: stripLetter,
+    height: high - stripWords,
+    letter: stripLetter * wide,
   };
   const sections = sectionViews(composing, frame.id, cutsOf(chains, composing), size);
   return sections.length > 0
-    ? { sections, taken: stripHeight + (frame.format.width < narrow ? 5 : 0) }
+    ? { sections, taken: high + (frame.format.width < narrow ? 5 : 0) }
     : { taken: 0 };
 }
 
@@ -126,7 +131,7 @@ function boxes(
   );
   const traps = [...screws.slice(0, 2), ...rest];
   const room = {
-    lines: Math.max(2, Math.floor(left / boxLine)),
+    lines: Math.max(2, Math.floor(left / (boxLine * enlargement("pairing", frame.format)))),
     width: frame.format.width / 2 - 16,
     size: typeFloors("pairing", frame.format).body,
   };

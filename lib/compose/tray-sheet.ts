@@ -4,7 +4,7 @@ import type { TrayMapSlot } from "../model/figure.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { TrayView } from "../model/sheet.ts";
 import type { Slot } from "../model/tray.ts";
-import { typeFloors } from "../model/type-sizes.ts";
+import { enlargement, typeFloors } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { doubleNumberLines, lookAlikeLines, pairsWithin } from "./look-alikes.ts";
@@ -77,15 +77,16 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
     documents: citedDocuments(facts.source),
   };
   return frames(composing, about).map((frame) => {
+    const wide = enlargement("tray", frame.format);
     const size = {
       width: frame.format.width - 2 * frame.format.margin - listWidth,
-      height: frame.format.height - 2 * frame.format.margin - around,
+      height: frame.format.height - 2 * frame.format.margin - around * wide,
     };
     const map = pictures.trayMap(`${id}-map`, facts, slots, catalogue.interfaces, size);
     const left =
-      frame.format.height - outside - Math.max(map.height, facts.slots.length * listLine);
+      frame.format.height - outside * wide - Math.max(map.height, facts.slots.length * listLine);
     const room = {
-      lines: Math.max(2, 2 * Math.floor(left / boxLine) - 2),
+      lines: Math.max(2, 2 * Math.floor(left / (boxLine * wide)) - 2),
       width: (frame.format.width - 2 * frame.format.margin - 14) / 2,
       size: typeFloors("tray", frame.format).body,
     };

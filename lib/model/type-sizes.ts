@@ -59,6 +59,10 @@ export function typeFloors(kind: SheetKind, format: Pick<Format, "distance">): T
 
 const wholeTenth = (size: number): number => Math.ceil(size * 10 - 1e-6) / 10;
 
+/** How much larger a sheet is set in a format than at its kind's own distance: 1 where the format says no distance. */
+export const enlargement = (kind: SheetKind, { distance }: Pick<Format, "distance">): number =>
+  (distance ?? kindDistance[kind]) / kindDistance[kind];
+
 /** The sizes a sheet is set in, millimetres: its floors, rounded up to a tenth, and a title above them. */
 export function typeSizes(
   kind: SheetKind,

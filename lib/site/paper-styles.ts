@@ -1,5 +1,5 @@
 import { type FormatKind, formats, formatsOfKind } from "../model/format.ts";
-import { typeSizes } from "../model/type-sizes.ts";
+import { enlargement, typeSizes } from "../model/type-sizes.ts";
 
 const kinds = Object.keys(formatsOfKind) as FormatKind[];
 
@@ -9,16 +9,20 @@ function paper({ id, width, height, margin }: (typeof formats)[keyof typeof form
 `;
 }
 
-function type(selector: string, sizes: ReturnType<typeof typeSizes>): string {
+function type(selector: string, sizes: ReturnType<typeof typeSizes>, wide = 1): string {
   const roles = Object.entries(sizes).map(([role, size]) => `--${role}: ${size}mm;`);
-  return `${selector} { ${roles.join(" ")} }\n`;
+  return `${selector} { ${roles.join(" ")} --wide: ${wide}; }\n`;
 }
 
 /** The styles that follow from the data: every paper, and the sizes of type of every kind of sheet on every paper that makes sense for it. */
 export function paperStyles(): string {
   const sizes = kinds.flatMap((kind) =>
     formatsOfKind[kind].map((id) =>
-      type(`.sheet--${kind}.format--${id}`, typeSizes(kind, formats[id])),
+      type(
+        `.sheet--${kind}.format--${id}`,
+        typeSizes(kind, formats[id]),
+        enlargement(kind, formats[id]),
+      ),
     ),
   );
   return [
