@@ -1,16 +1,23 @@
 import { known } from "../model/catalogue.ts";
 import { citedDocuments } from "../model/cited-documents.ts";
+import type { Format } from "../model/format.ts";
 import type { LabelsView } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
+import { formatsFor } from "./formats.ts";
 import { frames } from "./frame.ts";
 import { slotFacts } from "./slot-facts.ts";
 import { capital } from "./spoken.ts";
 
 type Label = LabelsView["labels"][number];
 
-/** Stickers that lie side by side and one above the other on a sheet; the rest goes on further sheets. */
+/** Stickers that lie side by side on a sheet, the height of one, and what head and foot take beside the margins, mm. */
 const across = 3;
-const down = 8;
+const high = 29.5;
+const headAndFoot = 42;
+
+/** How many stickers a sheet holds; the rest goes on further sheets. */
+const held = ({ height, margin }: Format): number =>
+  across * Math.floor((height - 2 * margin - headAndFoot) / high);
 
 /** The stickers of one tray: its own, then one for every slot, as many sheets as that takes. */
 export function labelSheets(composing: Composing, tray: string): readonly LabelsView[] {
@@ -42,9 +49,10 @@ export function labelSheets(composing: Composing, tray: string): readonly Labels
       };
     }),
   ];
-  const sheets = Math.ceil(labels.length / (across * down));
-  return Array.from({ length: sheets }, (_, sheet) => sheet).flatMap((sheet) => {
-    const part = sheets > 1 ? `-${sheet + 1}` : "";
+  const papers = formatsFor(composing, facts.system, "labels").map(held);
+  const most = Math.ceil(labels.length / Math.min(...papers));
+  return Array.from({ length: most }, (_, sheet) => sheet).flatMap((sheet) => {
+    const part = most > 1 ? `-${sheet + 1}` : "";
     const about = {
       id: `${facts.system}-labels-${base.slice(facts.system.length + 1)}${part}`,
       system: facts.system,
@@ -57,15 +65,16 @@ export function labelSheets(composing: Composing, tray: string): readonly Labels
       trueSize: false,
       documents: citedDocuments(facts.source),
     };
-    return frames(composing, about).map((frame) => ({
-      ...frame,
-      kind: "labels",
-      identity: {
+    return frames(composing, about).flatMap((frame): readonly LabelsView[] => {
+      const many = held(frame.format);
+      const here = labels.slice(sheet * many, (sheet + 1) * many);
+      if (here.length === 0) return [];
+      const identity = {
         ...frame.identity,
         trayRevision: `tray revision ${facts.revision}`,
-        page: `page ${sheet + 1} of ${sheets}`,
-      },
-      labels: labels.slice(sheet * across * down, (sheet + 1) * across * down),
-    }));
+        page: `page ${sheet + 1} of ${Math.ceil(labels.length / many)}`,
+      };
+      return [{ ...frame, kind: "labels", identity, labels: here }];
+    });
   });
 }

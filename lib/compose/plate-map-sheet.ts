@@ -1,7 +1,6 @@
 import { known } from "../model/catalogue.ts";
-import type { Format } from "../model/format.ts";
 import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
-import type { PlateMapView } from "../model/sheet.ts";
+import type { PlateMapView, SheetFrame } from "../model/sheet.ts";
 import { typeFloors } from "../model/type-sizes.ts";
 import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
@@ -9,6 +8,7 @@ import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
+import { notesHeight } from "./notes-height.ts";
 import { labelSpan, orientationLines, plateTitle, sideWords } from "./plate-facts.ts";
 import { linesOf } from "./printed-lines.ts";
 import { capital } from "./spoken.ts";
@@ -93,14 +93,18 @@ function legendOf(
   }));
 }
 
+/** Paper lower than this, mm, has no table of holes: bands and legend say the same. */
+const shortPaper = 145;
+
 /** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
 function mapHeight(
-  { pictures }: Composing,
+  composing: Composing,
   bands: readonly Band[],
-  boxLines: number,
-  table: number,
-  page: Format,
+  { boxLines, table }: { readonly boxLines: number; readonly table: number },
+  frame: SheetFrame,
 ): number {
+  const { pictures } = composing;
+  const page = frame.format;
   const { body } = typeFloors("plate-map", page);
   const lines = bands.reduce(
     (sum, band) =>
@@ -120,7 +124,8 @@ function mapHeight(
     37 +
     lines * body * 1.16 +
     bands.length * 1.4 +
-    Math.max(boxLines * body * 1.2 + 3, (1 + table) * 3.8);
+    Math.max(boxLines * body * 1.2 + 3, table > 0 ? (1 + table) * 3.8 : 0) +
+    notesHeight(composing, "plate-map", frame);
   return Math.max(28, page.height - 2 * page.margin - taken);
 }
 
@@ -156,10 +161,12 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   };
   return frames(composing, facts).map((frame) => {
     const width = frame.format.width - 2 * frame.format.margin;
-    const boxLines = Math.max(4, Math.floor(((1 + table.length) * 2.9) / 4.1));
+    const listed = frame.format.height < shortPaper ? [] : table;
+    const boxLines =
+      listed.length > 0 ? Math.max(4, Math.floor(((1 + listed.length) * 2.9) / 4.1)) : 3;
     const map = pictures.plateMap(`${id}-map`, plate, {
       width,
-      height: mapHeight(composing, bands, boxLines, table.length, frame.format),
+      height: mapHeight(composing, bands, { boxLines, table: listed.length }, frame),
     });
     return {
       ...frame,
@@ -171,10 +178,10 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       bands,
       traps: warningBox(pictures, "Goes in, and is wrong.", traps, {
         lines: boxLines,
-        width: width - 110,
+        width: listed.length > 0 ? width - 110 : width - 8,
         size: typeFloors("plate-map", frame.format).body,
       }),
-      table,
+      table: listed,
     } satisfies PlateMapView;
   });
 }
