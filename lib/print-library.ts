@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { packsOf } from "./compose/pack-contents.ts";
+import { type Pack, packsOf } from "./compose/pack-contents.ts";
 import type { BuiltPack, BuiltPrint, PrintRecord } from "./model/built.ts";
 import type { SheetFit } from "./model/rule.ts";
 import type { SheetView } from "./model/sheet.ts";
@@ -51,6 +51,10 @@ function sheetJob(sheet: SheetView, html: string): PrintJob {
   return {
     file: pdfOf(sheet),
     title: `${sheet.title} (${sheet.identity.card})`,
+    subject: sheet.lead,
+    keywords: [sheet.systemName, sheet.kind, sheet.format.name, sheet.identity.fingerprint],
+    issue: sheet.identity.issue,
+    language: sheet.identity.language,
     html,
     paper: [sheet.format.width, sheet.format.height],
     pages: 1,
@@ -59,32 +63,41 @@ function sheetJob(sheet: SheetView, html: string): PrintJob {
   };
 }
 
-function packJob(
-  pack: ReturnType<typeof packsOf>[number],
-  fragments: ReadonlyMap<string, string>,
-): PrintJob {
+function packJob(pack: Pack, fragments: ReadonlyMap<string, string>): PrintJob {
   const a4 = pack.paper === "A4";
+  const pages = pack.sheets.length + 1;
+  const marks = Array.from({ length: pages }, (_, index) => `pack page ${index + 1} of ${pages}`);
+  const [first = "", ...others] = marks;
   const html = renderPack(
     {
       title: pack.title,
       banner: pack.banner,
       defer: pack.defer,
-      language: pack.sheets[0]?.identity.language ?? "en",
+      language: pack.language,
       paperFormat: a4 ? "a4-portrait" : "letter-portrait",
+      mark: first,
       entries: pack.entries.map(({ id, title, page }) => ({ anchor: `card-${id}`, title, page })),
     },
-    pack.sheets.map((sheet) => ({
+    pack.sheets.map((sheet, index) => ({
       anchor: `card-${sheet.id}`,
+      mark: others[index] ?? "",
       html: fragments.get(keyOf(sheet)) ?? "",
     })),
   );
   return {
     file: pack.file,
     title: pack.title,
+    subject: `${pages - 1} cards with their contents`,
+    keywords: [pack.paper, "pack"],
+    language: pack.language,
     html,
     paper: a4 ? [210, 297] : [215.9, 279.4],
-    pages: pack.sheets.length + 1,
-    texts: pack.sheets.flatMap(expectedTexts),
+    pages,
+    texts: [],
+    textsByPage: [
+      [pack.title, first, ...pack.entries.flatMap(({ title, page }) => [title, page])],
+      ...pack.sheets.map((sheet, index) => [...expectedTexts(sheet), others[index] ?? ""]),
+    ],
     thumbnail: false,
   };
 }
@@ -139,17 +152,22 @@ export async function printLibrary(
     if (!record) throw new Stop(5, `${file} was not printed.`, "Run again.");
     return record;
   };
+  const fits = sheets.map((sheet) => ({ sheet: keyOf(sheet), ...recordOf(pdfOf(sheet)).facts }));
+  const whole = fits.every(
+    ({ pages, overflow, missing }) => pages === 1 && overflow.length + missing.length === 0,
+  );
   for (const { file, pages } of jobs.slice(sheets.length)) {
     const { facts } = recordOf(file);
+    if (!whole) break;
     if (facts.pages !== pages || facts.missing.length > 0)
       throw new Stop(
         5,
-        `The pack ${file} has ${facts.pages} pages, not ${pages}, and lacks ${facts.missing.length} texts.`,
+        `The pack ${file} has ${facts.pages} pages, wanted ${pages}, and lacks ${facts.missing.length} texts: ${facts.missing.slice(0, 3).join("; ")}.`,
         "Shorten a title in its contents.",
       );
   }
   return {
-    fits: sheets.map((sheet) => ({ sheet: keyOf(sheet), ...recordOf(pdfOf(sheet)).facts })),
+    fits,
     prints: new Map(
       sheets.map((sheet) => [
         keyOf(sheet),

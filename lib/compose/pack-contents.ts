@@ -8,6 +8,7 @@ export type Pack = {
   readonly paper: string;
   readonly banner: string;
   readonly defer: string;
+  readonly language: string;
   readonly sheets: readonly SheetView[];
   readonly entries: readonly {
     readonly id: string;
@@ -39,6 +40,7 @@ export function packsOf(sheets: readonly SheetView[]): readonly Pack[] {
           paper: name,
           banner: first.banner,
           defer: first.defer,
+          language: first.identity.language,
           sheets: own,
           entries: own.map(({ id, title }, index) => ({ id, title, page: String(index + 2) })),
         },

@@ -17,11 +17,18 @@ export type RuleInput = {
   readonly findings?: readonly Finding[];
 };
 
-/** What the browser measured of one sheet, millimetres. */
+/** What runs over, millimetres; with the rows that would have to go for the rest to fit, when there are rows. */
+export type Overflow = {
+  readonly what: string;
+  readonly by: number;
+  readonly rows?: { readonly of: number; readonly fit: number; readonly over: readonly string[] };
+};
+
+/** What the browser measured of one sheet. */
 export type SheetFit = {
   readonly sheet: string;
   readonly pages: number;
-  readonly overflow: readonly { readonly what: string; readonly by: number }[];
+  readonly overflow: readonly Overflow[];
   readonly missing: readonly string[];
 };
 

@@ -11,8 +11,12 @@ export type PrintJob = {
   /** The first page's paper in millimetres. */
   readonly paper: readonly [width: number, height: number];
   readonly pages: number;
-  /** Texts that must be met in the PDF. */
+  /** ISO 639 code of the language it is in, where it is not the one of all. */
+  readonly language?: string;
+  /** Texts that must be met on the first page. */
   readonly texts: readonly string[];
+  /** Texts that must be met on each page of a pack; in place of `texts`. */
+  readonly textsByPage?: readonly (readonly string[])[];
   /** Whether it is also shown on a screen, to measure what runs over and to take a small picture. */
   readonly thumbnail: boolean;
 };

@@ -14,5 +14,8 @@ export function printStyles(styles: string, fonts: string): string {
       }
     },
   );
-  return `${faces}\n${readFileSync(join(styles, "sheet.css"), "utf8")}`;
+  const sheets = ["sheet.css", "fit.css", "pack.css"].map((file) =>
+    readFileSync(join(styles, file), "utf8"),
+  );
+  return [faces, ...sheets].join("\n");
 }

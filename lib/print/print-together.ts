@@ -1,6 +1,6 @@
 import type { PrintFacts } from "../model/built.ts";
 import type { PrintJob } from "./print-job.ts";
-import { fetchJobs, raiseJob, showJobs } from "./show-jobs.ts";
+import { fetchJobs, fitPack, raiseJob, showJobs } from "./show-jobs.ts";
 import type { WarmPage } from "./warm-page.ts";
 
 const perMm = 96 / 25.4;
@@ -37,7 +37,8 @@ export async function printTogether(warm: WarmPage, jobs: readonly PrintJob[]): 
         ? { overflow: await raiseJob(warm, index), thumbnail: await photograph(warm, paper) }
         : { overflow: [] },
     );
-  if (warm.shown) await fetchJobs(warm);
+  if (jobs.some(({ pages }) => pages > 1)) await fitPack(warm);
+  else if (warm.shown) await fetchJobs(warm);
   const { data } = await warm.session.send("Page.printToPDF", {
     preferCSSPageSize: true,
     printBackground: true,

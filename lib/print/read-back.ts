@@ -22,15 +22,7 @@ export function readBack(
   let from = 0;
   return jobs.map((job, index): Printed => {
     const to = jobs.length > 1 ? from + job.pages : book.pages.length;
-    const { title, subject, keywords, issue } = job;
-    const about = {
-      title,
-      day,
-      ...(subject ? { subject } : {}),
-      ...(keywords ? { keywords } : {}),
-      ...(issue ? { issue } : {}),
-    };
-    const objects = takePages(book, from, to, about);
+    const objects = takePages(book, from, to, { ...job, day });
     from = to;
     const { pages, size, missing } = readObjects(objects, job);
     const off = Math.max(...job.paper.map((side, at) => Math.abs((size[at] ?? 0) - side * points)));

@@ -1,6 +1,8 @@
 import { paintedLetters } from "./painted-letters.ts";
 import type { PdfObjects } from "./pdf-objects.ts";
 import { pdfReader } from "./pdf-reader.ts";
+import type { Box } from "./plane.ts";
+import type { PrintJob } from "./print-job.ts";
 import { unreadTexts } from "./unread-texts.ts";
 
 /** What is read in a PDF: its pages, the first page's size in points, and which of the expected texts are not met, or not met whole. */
@@ -10,23 +12,29 @@ export type ReadPdf = {
   readonly missing: readonly string[];
 };
 
-/** Reads a PDF back. A sheet's texts must stand on its first page, and be seen; a pack's must be painted on any page. */
+/** Reads a PDF back: the texts of each page must stand on it, and be seen. */
 export function readObjects(
   objects: PdfObjects,
-  { pages, texts }: { readonly pages: number; readonly texts: readonly string[] },
+  { texts, textsByPage = [texts] }: Pick<PrintJob, "texts" | "textsByPage">,
 ): ReadPdf {
   const reader = pdfReader(objects);
-  const boxOf = (page: number): readonly number[] =>
-    (/\/MediaBox \[([^\]]*)\]/.exec(reader.textOf(page))?.[1] ?? "").split(" ").map(Number);
-  const lettersOf = (page: number) => {
-    const [left = 0, bottom = 0, right = 0, top = 0] = boxOf(page);
-    return paintedLetters(reader, page, [left, bottom, right, top]);
+  const boxOf = (page = 0): Box => {
+    const [left = 0, bottom = 0, right = 0, top = 0] = (
+      /\/MediaBox \[([^\]]*)\]/.exec(reader.textOf(page))?.[1] ?? ""
+    )
+      .split(" ")
+      .map(Number);
+    return [left, bottom, right, top];
   };
-  const [left = 0, bottom = 0, right = 0, top = 0] = boxOf(reader.pages[0] ?? 0);
-  const read = pages === 1 ? reader.pages.slice(0, 1) : reader.pages;
+  const [left, bottom, right, top] = boxOf(reader.pages[0]);
   return {
     pages: reader.pages.length,
     size: [right - left, top - bottom],
-    missing: unreadTexts(read.flatMap(lettersOf), texts),
+    missing: textsByPage.flatMap((own, index) => {
+      const page = reader.pages[index];
+      const letters = page ? paintedLetters(reader, page, boxOf(page)) : [];
+      const missing = unreadTexts(letters, own);
+      return index === 0 ? missing : missing.map((text) => `page ${index + 1}: ${text}`);
+    }),
   };
 }

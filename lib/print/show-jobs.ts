@@ -1,13 +1,15 @@
 import type { PrintFacts } from "../model/built.ts";
+import { closeness, fitSheets } from "./fit-sheets.ts";
 import type { PrintJob } from "./print-job.ts";
 import type { WarmPage } from "./warm-page.ts";
 
-/** Puts jobs into the page, one after the other. Where one wants a thumbnail, the screen is made to show what print would. */
+/** Puts jobs into the page, one after the other. Where one wants a thumbnail or is a pack, the screen is made to show what
+ * print would, so that sheets can be fitted. */
 export async function showJobs(
   warm: WarmPage,
   jobs: readonly Pick<PrintJob, "html" | "pages" | "thumbnail">[],
 ): Promise<void> {
-  const shown = jobs.some(({ thumbnail }) => thumbnail);
+  const shown = jobs.some(({ thumbnail, pages }) => thumbnail || pages > 1);
   if (warm.shown !== shown) await warm.page.emulateMediaType(shown ? "print" : undefined);
   warm.shown = shown;
   const html = jobs.map(({ html, pages }) =>
@@ -18,26 +20,19 @@ export async function showJobs(
   }, html.join(""));
 }
 
-/** Lays out one of the jobs alone on the screen, so that its picture depends on no other, and measures what runs over of every
- * region marked data-fit, in millimetres. */
-export function raiseJob({ page }: WarmPage, index: number): Promise<PrintFacts["overflow"]> {
-  return page.evaluate((raised) => {
-    const perMm = 96 / 25.4;
-    const slack = 1.5;
-    const jobs = [...document.querySelectorAll(".job")];
-    for (const [at, job] of jobs.entries()) job.classList.toggle("put-away", at !== raised);
-    return [...(jobs[raised]?.querySelectorAll<HTMLElement>("[data-fit]") ?? [])].flatMap(
-      (region) => {
-        const by = Math.max(
-          region.scrollHeight - region.clientHeight,
-          region.scrollWidth - region.clientWidth,
-        );
-        return by > slack
-          ? [{ what: region.dataset["fit"] ?? "region", by: Math.round((by / perMm) * 10) / 10 }]
-          : [];
-      },
-    );
+/** Lays out one of the jobs alone on the screen, so that its picture depends on no other, sets it as close as it must be, and
+ * tells what runs over of every region marked data-fit even so. */
+export async function raiseJob({ page }: WarmPage, index: number): Promise<PrintFacts["overflow"]> {
+  await page.evaluate((raised) => {
+    for (const [at, job] of document.querySelectorAll(".job").entries())
+      job.classList.toggle("put-away", at !== raised);
   }, index);
+  return page.evaluate(fitSheets, ".job:not(.put-away)", closeness);
+}
+
+/** Sets every sheet of a pack as close as it is set alone. */
+export async function fitPack({ page }: WarmPage): Promise<void> {
+  await page.evaluate(fitSheets, "body", closeness);
 }
 
 /** Lays out all jobs again. */

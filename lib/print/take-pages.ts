@@ -13,6 +13,8 @@ export type About = {
   readonly subject?: string;
   readonly keywords?: readonly string[];
   readonly issue?: string;
+  /** ISO 639 code; the document's own by default. */
+  readonly language?: string;
   /** The day that it bears, ISO 8601. */
   readonly day: string;
 };
@@ -25,6 +27,7 @@ const resourceKinds = ["ExtGState", "Font", "XObject", "Pattern", "Shading"] as 
  * fonts. What comes out depends on these pages and on `about` alone: not on their neighbours, on the clock or on counters. */
 export function takePages(book: PdfBook, from: number, to: number, about: About): PdfObjects {
   const { reader } = book;
+  const language = about.language ?? book.language;
   const { textOf, reference, named } = reader;
   const pages = book.pages.slice(from, to);
   const objects = new Map<number, PdfObject>();
@@ -135,7 +138,7 @@ export function takePages(book: PdfBook, from: number, to: number, about: About)
     numbers.set(book.document, document);
     const parts = book.parts.filter(({ page }) => own.has(page));
     put(document, {
-      text: `<</Type/StructElem/S/Document/Lang (${book.language})/P ${tree} 0 R/K [${parts
+      text: `<</Type/StructElem/S/Document/Lang (${language})/P ${tree} 0 R/K [${parts
         .map(({ element }) => `${take(element)} 0 R`)
         .join(" ")}]>>`,
     });
@@ -185,7 +188,7 @@ export function takePages(book: PdfBook, from: number, to: number, about: About)
   put(root, {
     text: `<</Type/Catalog/Pages ${pageList} 0 R${
       tree ? `/MarkInfo <</Marked true>>/StructTreeRoot ${tree} 0 R` : ""
-    }${outline ? `/Outlines ${outline} 0 R` : ""}/ViewerPreferences <</DisplayDocTitle true>>/Lang (${book.language})>>`,
+    }${outline ? `/Outlines ${outline} 0 R` : ""}/ViewerPreferences <</DisplayDocTitle true>>/Lang (${language})>>`,
   });
   return { objects, root, info, size: last + 1 };
 }

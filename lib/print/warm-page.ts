@@ -29,6 +29,8 @@ export async function warmPage(
     `<!doctype html><html lang="${language}"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><title>Trayleaf</title><style>${css}\n${apart}</style></head><body></body></html>`,
     { waitUntil: "load" },
   );
+  // What turns TypeScript into JavaScript while it runs names inner functions through this.
+  await page.evaluate("globalThis.__name = (named) => named");
   await page.evaluate(() => Promise.all([...document.fonts].map((face) => face.load())));
   return { page, session: await page.createCDPSession(), shown: false };
 }

@@ -1,17 +1,10 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import {
-  cpSync,
-  existsSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as after } from "node:timers/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { smallLibrary } from "../fixtures/small-library.ts";
 
 const home = mkdtempSync(join(tmpdir(), "trayleaf-served-"));
 const library = join(home, "library");
@@ -35,24 +28,8 @@ async function once(path: string, words: RegExp): Promise<string> {
 /** The folders that a server keeps its build in. */
 const kept = (): string[] => readdirSync(home).filter((name) => name.startsWith("trayleaf-serve-"));
 
-/** One system of the demo, without what leans on the other. */
-function smallLibrary(): void {
-  cpSync("content", library, { recursive: true });
-  for (const name of ["systems/gatepost", "cases", "sites"])
-    rmSync(join(library, name), { recursive: true });
-  for (const name of readdirSync(join(library, "documents")))
-    if (/gatepost|store-list/.test(name)) rmSync(join(library, "documents", name));
-  const shared = join(library, "interfaces.yaml");
-  writeFileSync(shared, readFileSync(shared, "utf8").replace(/^ {2}fields:\n(?: {4}.*\n)+/m, ""));
-  for (const name of readdirSync(join(library, "sign-offs"))) {
-    const file = join(library, "sign-offs", name);
-    const [, found = ""] = /^found_in: (.*)$/m.exec(readFileSync(file, "utf8")) ?? [];
-    if (!existsSync(join(library, found))) rmSync(file);
-  }
-}
-
 beforeAll(async () => {
-  smallLibrary();
+  smallLibrary(library);
   const words = ["--import", "tsx", "lib/cli.ts", "serve", "--library", library];
   child = spawn(process.execPath, words, { env: { ...process.env, TMPDIR: home } });
   child.stdout?.on("data", (part) => {

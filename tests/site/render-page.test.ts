@@ -69,6 +69,7 @@ const page = {
 const contents: PackContents = {
   ...{ title: "All cards", banner: "INVENTED DATA.", defer: "The surgeon decides." },
   ...{ language: "en", paperFormat: "a4-portrait" },
+  mark: "pack page 1 of 2",
   entries: [{ anchor: "card-1", title: "Card", page: "2" }],
 };
 

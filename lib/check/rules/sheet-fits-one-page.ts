@@ -71,11 +71,20 @@ export const sheetFitsOnePage: Rule = {
       const file = origins.get(sheet.replace(/\.[^.]*$/, "")) ?? origins.get(sheet) ?? sheet;
       if (pages !== 1)
         yield { file, path: [], message: `Expected ${sheet} on one page, got ${pages}` };
-      for (const { what, by } of overflow)
+      for (const { what, by, rows } of overflow)
         yield {
           file,
           path: [],
-          message: `Expected ${what} inside the page of ${sheet}, got ${by} mm over`,
+          message: `Expected ${what} inside the page of ${sheet}, got ${by} mm over${
+            rows
+              ? `, set as close as may be: ${rows.fit} of ${rows.of} rows fit, ${rows.over.map((row) => `"${row}"`).join(", ")} do not`
+              : ""
+          }`,
+          ...(rows
+            ? {
+                fix: `Put at most ${rows.fit} rows on this sheet and the others on one of their own; nothing is shrunk to fit.`,
+              }
+            : {}),
         };
       for (const what of missing)
         yield { file, path: [], message: `Missing in print of ${sheet}: ${what}` };
@@ -212,6 +221,27 @@ export const sheetFitsOnePage: Rule = {
           sheet: "sample",
           pages: 1,
           overflow: [{ what: "the caution box", by: 3.2 }],
+          missing: [],
+        },
+      ],
+    },
+    {
+      title: "two rows too many",
+      passes: false,
+      shows: "The last two of eleven rows stand 14.6 mm over.",
+      edits: [],
+      sheets: [sampleSteps()],
+      fits: [
+        {
+          sheet: "sample",
+          pages: 1,
+          overflow: [
+            {
+              what: "main",
+              by: 14.6,
+              rows: { of: 11, fit: 9, over: ["Screw 2.7 locking", "Screw 2.7 cortical"] },
+            },
+          ],
           missing: [],
         },
       ],
