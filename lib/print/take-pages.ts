@@ -23,6 +23,12 @@ const references = /\((?:\\.|[^\\)])*\)|(\d+) 0 R/g;
 const structureId = /^\(node\d+\)$/;
 const resourceKinds = ["ExtGState", "Font", "XObject", "Pattern", "Shading"] as const;
 
+/** A picture that says nothing in words is decoration, and no figure to a reader. */
+const decoration = (element: string): string =>
+  element.includes("/S /Figure") && !element.includes("/Alt ")
+    ? element.replace("/S /Figure", "/S /NonStruct")
+    : element;
+
 /** Takes the pages `from` up to but not including `to` out of a document as one of their own, with their tags, outline and
  * fonts. What comes out depends on these pages and on `about` alone: not on their neighbours, on the clock or on counters. */
 export function takePages(book: PdfBook, from: number, to: number, about: About): PdfObjects {
@@ -96,7 +102,7 @@ export function takePages(book: PdfBook, from: number, to: number, about: About)
   const copied = (old: number): PdfObject => {
     const text = textOf(old);
     const stream = reader.packedOf(old);
-    if (!stream) return { text: settled(text) };
+    if (!stream) return { text: settled(decoration(text)) };
     if (!/\/Subtype \/Form|\/PatternType 1/.test(text))
       return { text: `${settled(text)}\n`, stream };
     const { text: drawn, resources } = drawing(text, reader.streamOf(old), false);
