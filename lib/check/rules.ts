@@ -24,6 +24,7 @@ import { gtinNamesOnePart } from "./rules/gtin-names-one-part.ts";
 import { guardingStepIsNotSkipped } from "./rules/guarding-step-is-not-skipped.ts";
 import { guideEndIsNamed } from "./rules/guide-end-is-named.ts";
 import { holePartIsNamed } from "./rules/hole-part-is-named.ts";
+import { holesAgreeWithTheSchedule } from "./rules/holes-agree-with-the-schedule.ts";
 import { holesLieInThePlate } from "./rules/holes-lie-in-the-plate.ts";
 import { hooksAreCheckedFirst } from "./rules/hooks-are-checked-first.ts";
 import { identityStandsOnEverySheet } from "./rules/identity-stands-on-every-sheet.ts";
@@ -129,6 +130,7 @@ export const rules: readonly Rule[] = [
   guardingStepIsNotSkipped,
   guideEndIsNamed,
   holePartIsNamed,
+  holesAgreeWithTheSchedule,
   holesLieInThePlate,
   hooksAreCheckedFirst,
   identityStandsOnEverySheet,

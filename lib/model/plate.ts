@@ -69,6 +69,16 @@ const Drawn = z.strictObject({
   tail: millimetres(1, 40, "From the last hole of the row to the far end"),
   row: HoleRow,
   holes: z.array(PlacedHole).max(30).default([]),
+  schedule: z
+    .array(
+      z.strictObject({
+        opening: slug,
+        holes: count(1, 30, "Holes of this kind, beside those of the row").optional(),
+      }),
+    )
+    .max(12)
+    .optional()
+    .describe("The drawing's hole schedule: each kind of hole, counted; no count for the row's"),
   hooks: z
     .strictObject({
       count: count(1, 4, "Hooks"),

@@ -56,6 +56,9 @@ function plate(facts: DefinitionOf<"plate">): Reference[] {
     ...among(facts.holes, "holes", ({ opening }, ...at) =>
       to("opening", opening, ...at, "opening"),
     ),
+    ...among(facts.schedule ?? [], "schedule", ({ opening }, ...at) =>
+      to("opening", opening, ...at, "opening"),
+    ),
     ...cited(facts.source, "source"),
   ];
 }
