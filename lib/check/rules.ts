@@ -23,6 +23,7 @@ import { glidingHoleComesFirst } from "./rules/gliding-hole-comes-first.ts";
 import { gtinNamesOnePart } from "./rules/gtin-names-one-part.ts";
 import { guardingStepIsNotSkipped } from "./rules/guarding-step-is-not-skipped.ts";
 import { guideEndIsNamed } from "./rules/guide-end-is-named.ts";
+import { holeIsNamedForWhatItTakes } from "./rules/hole-is-named-for-what-it-takes.ts";
 import { holePartIsNamed } from "./rules/hole-part-is-named.ts";
 import { holesAgreeWithTheSchedule } from "./rules/holes-agree-with-the-schedule.ts";
 import { holesLieInThePlate } from "./rules/holes-lie-in-the-plate.ts";
@@ -129,6 +130,7 @@ export const rules: readonly Rule[] = [
   gtinNamesOnePart,
   guardingStepIsNotSkipped,
   guideEndIsNamed,
+  holeIsNamedForWhatItTakes,
   holePartIsNamed,
   holesAgreeWithTheSchedule,
   holesLieInThePlate,
