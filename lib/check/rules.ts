@@ -33,6 +33,7 @@ import { lastTurnsAreByHand } from "./rules/last-turns-are-by-hand.ts";
 import { lengthsAreWhole } from "./rules/lengths-are-whole.ts";
 import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
 import { limiterIsInDate } from "./rules/limiter-is-in-date.ts";
+import { loadedComesBeforeLag } from "./rules/loaded-comes-before-lag.ts";
 import { lookAlikePlatesAreSigned } from "./rules/look-alike-plates-are-signed.ts";
 import { lookAlikesLieApart } from "./rules/look-alikes-lie-apart.ts";
 import { lostPiecesAreWarnedOf } from "./rules/lost-pieces-are-warned-of.ts";
@@ -72,6 +73,7 @@ import { screwThatCutsNoThreadHasATap } from "./rules/screw-that-cuts-no-thread-
 import { sheetDefers } from "./rules/sheet-defers.ts";
 import { sheetFitsOnePage } from "./rules/sheet-fits-one-page.ts";
 import { sideAgreesWithItsName } from "./rules/side-agrees-with-its-name.ts";
+import { sideIsSaidBeforeThePlateIsHeld } from "./rules/side-is-said-before-the-plate-is-held.ts";
 import { sideStandsInWords } from "./rules/side-stands-in-words.ts";
 import { sidesCarryDifferentMarks } from "./rules/sides-carry-different-marks.ts";
 import { signOffIsDated } from "./rules/sign-off-is-dated.ts";
@@ -140,6 +142,7 @@ export const rules: readonly Rule[] = [
   lengthsAreWhole,
   limiterBelongsToTheScrew,
   limiterIsInDate,
+  loadedComesBeforeLag,
   lookAlikePlatesAreSigned,
   lookAlikesLieApart,
   lostPiecesAreWarnedOf,
@@ -179,6 +182,7 @@ export const rules: readonly Rule[] = [
   sheetDefers,
   sheetFitsOnePage,
   sideAgreesWithItsName,
+  sideIsSaidBeforeThePlateIsHeld,
   sideStandsInWords,
   sidesCarryDifferentMarks,
   signOffIsDated,
