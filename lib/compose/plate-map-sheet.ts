@@ -59,7 +59,7 @@ function takesWords({ catalogue }: Composing, { zones }: LaidHole): string {
   const screws = zones.flatMap(({ zone }) => {
     const facts = known(catalogue.zones, zone);
     return "permits" in facts
-      ? facts.permits.map((id) => known(catalogue.screws, id).called.replace(/^Screw /, ""))
+      ? facts.permits.map((id) => known(catalogue.screws, id).called.replace(/^Screw /, "")).sort()
       : [];
   });
   return screws.length > 0 ? screws.join(", ") : "none";

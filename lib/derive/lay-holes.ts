@@ -29,6 +29,14 @@ function rowEnd(
   return stated === "away-from-middle" ? own : opposite(own);
 }
 
+/** Holes by label: letters as they are first met, then numbers, whatever order they were written in. */
+function byLabel(holes: readonly Placed[]): readonly Placed[] {
+  const letters = [...new Set(holes.map(({ label }) => label[0]))];
+  const place = ({ label }: Placed): number =>
+    100 * letters.indexOf(label[0]) + Number(label.slice(1));
+  return [...holes].sort((a, b) => place(a) - place(b));
+}
+
 function placed(plate: DrawnPlate, holes: number, frame: PlateFrame): readonly Placed[] {
   const { row } = plate;
   const inRow = Array.from({ length: holes }, (_, index): Placed => {
@@ -43,14 +51,16 @@ function placed(plate: DrawnPlate, holes: number, frame: PlateFrame): readonly P
       ...(threadedEnd ? { threadedEnd } : {}),
     };
   });
-  const byHand = plate.holes.map(
-    ({ label, opening, from, at, region, threaded_end }): Placed => ({
-      label,
-      opening,
-      region,
-      at: frame(from, at),
-      ...(threaded_end ? { threadedEnd: threaded_end } : {}),
-    }),
+  const byHand = byLabel(
+    plate.holes.map(
+      ({ label, opening, from, at, region, threaded_end }): Placed => ({
+        label,
+        opening,
+        region,
+        at: frame(from, at),
+        ...(threaded_end ? { threadedEnd: threaded_end } : {}),
+      }),
+    ),
   );
   return [
     ...byHand.filter(({ region }) => region === "head"),
