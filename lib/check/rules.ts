@@ -67,6 +67,7 @@ import { plateSideMatchesTheCase } from "./rules/plate-side-matches-the-case.ts"
 import { rackCoversThePlan } from "./rules/rack-covers-the-plan.ts";
 import { removalIsNamed } from "./rules/removal-is-named.ts";
 import { requiredCautionsArePrinted } from "./rules/required-cautions-are-printed.ts";
+import { ringsTellPilotDrillsApart } from "./rules/rings-tell-pilot-drills-apart.ts";
 import { screwHasOnePilotDrill } from "./rules/screw-has-one-pilot-drill.ts";
 import { screwNumbersAgree } from "./rules/screw-numbers-agree.ts";
 import { screwThatCutsNoThreadHasATap } from "./rules/screw-that-cuts-no-thread-has-a-tap.ts";
@@ -176,6 +177,7 @@ export const rules: readonly Rule[] = [
   rackCoversThePlan,
   removalIsNamed,
   requiredCautionsArePrinted,
+  ringsTellPilotDrillsApart,
   screwHasOnePilotDrill,
   screwNumbersAgree,
   screwThatCutsNoThreadHasATap,
