@@ -30,6 +30,7 @@ import { holesLieInThePlate } from "./rules/holes-lie-in-the-plate.ts";
 import { hooksAreCheckedFirst } from "./rules/hooks-are-checked-first.ts";
 import { identityStandsOnEverySheet } from "./rules/identity-stands-on-every-sheet.ts";
 import { lastTurnsAreByHand } from "./rules/last-turns-are-by-hand.ts";
+import { lengthPolicyCoversItsScrews } from "./rules/length-policy-covers-its-screws.ts";
 import { lengthsAreWhole } from "./rules/lengths-are-whole.ts";
 import { limiterBelongsToTheScrew } from "./rules/limiter-belongs-to-the-screw.ts";
 import { limiterIsInDate } from "./rules/limiter-is-in-date.ts";
@@ -140,6 +141,7 @@ export const rules: readonly Rule[] = [
   hooksAreCheckedFirst,
   identityStandsOnEverySheet,
   lastTurnsAreByHand,
+  lengthPolicyCoversItsScrews,
   lengthsAreWhole,
   limiterBelongsToTheScrew,
   limiterIsInDate,
