@@ -18,6 +18,11 @@ function sized(one: Instrument): readonly (readonly [path: string[], number: str
       return [[["torque"], mm(one.torque)]];
     case "driver-shaft":
       return [[["drive"], digits(one.drive).at(-1) ?? ""]];
+    case "removal-kit":
+      return one.drives.map((drive, index) => [
+        ["drives", String(index)],
+        digits(drive).at(-1) ?? "",
+      ]);
     case "depth-gauge":
       return [
         [["scale", "from"], wholeMm(one.scale.from)],
@@ -57,7 +62,7 @@ export const markSaysTheSize: Rule = {
   severity: "stop",
   about: "instrument",
   summary:
-    "Mark and name of a screw, drill, tap, wire, driver, limiter or gauge tell the number that its facts state.",
+    "Mark and name of a screw, drill, tap, wire, driver, removal kit, limiter or gauge tell the number that its facts state.",
   why: "The mark is what theatre staff check before they hand over. A slip in the number contradicts the metal.",
   fix: "Compare the number with the part itself.",
   source: "common practice",
@@ -79,6 +84,10 @@ export const markSaysTheSize: Rule = {
     }),
     fails("a gauge other than its mark", "Scale from 12, marked 10-70.", {
       "instrument/gauge-small scale.from": 12,
+    }),
+    fails("a removal kit for another drive", "Drive hexalobular 20, marked X10.", {
+      "instrument/removal-small mark": "X10",
+      "instrument/removal-small drives": ["hexalobular-20"],
     }),
     fails("a driver for another drive", "Drive hexalobular 10, marked 20.", {
       "instrument/driver-20 drive": "hexalobular-10",
