@@ -582,6 +582,7 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
           region: "head",
         },
       },
+      { id: "wires", verb: "take-out-wires", say: "Take the wires out.", tally: "wires" },
       {
         id: "pass",
         verb: "final-pass",
@@ -589,7 +590,6 @@ export const referenceLibrary: Readonly<Record<string, unknown>> = {
         tally: "locking-screws",
         cautions: ["tick-all"],
       },
-      { id: "wires", verb: "take-out-wires", say: "Take the wires out.", tally: "wires" },
       { ...confirm("Check the image."), id: "image" },
       { id: "count", verb: "count", say: "Count instruments and pieces." },
     ],

@@ -41,6 +41,7 @@ const card = (boxes: number) =>
       sampleStep,
       sampleStep,
       sampleStep,
+      sampleStep,
       { ...sampleStep, tally: Array.from({ length: boxes }, (_, box) => String(box + 1)) },
     ],
   });

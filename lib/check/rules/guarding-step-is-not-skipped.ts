@@ -56,7 +56,7 @@ export const guardingStepIsNotSkipped: Rule = {
       "recipe/cortical-neutral steps.3.skip": skip("instructions-or-protocol"),
     }),
     fails("the final pass", "The last step of the procedure may be left out.", {
-      "procedure/lower-fibula steps.4.skip": skip("surgeon"),
+      "procedure/lower-fibula steps.5.skip": skip("surgeon"),
     }),
   ],
 };

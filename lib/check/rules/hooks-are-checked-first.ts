@@ -1,15 +1,29 @@
 import { known } from "../../model/catalogue.ts";
 import type { Rule } from "../../model/rule.ts";
+import { fails, passes } from "../example.ts";
 import { keptOtherwise } from "../kept-otherwise.ts";
+
+const hooks = {
+  "plate/lower-fibula-left hooks": {
+    count: 2,
+    depth: 5.5,
+    spread: 7,
+    engages: "The tip of the bone.",
+    at: "start",
+  },
+};
+const steps = "procedure/lower-fibula steps";
+const look = { id: "see", verb: "confirm", say: "Look at the hooks.", decides: "surgeon" };
 
 /** On a hook plate the hooks are seated and checked before any screw. */
 export const hooksAreCheckedFirst: Rule = {
   id: "hooks-are-checked-first",
   severity: "stop",
   about: "technique",
-  summary: "A procedure for a plate with hooks seats and checks them before its first screw.",
+  summary:
+    "A procedure for a plate with hooks seats them, and the surgeon looks, before its first screw.",
   why: "The first screw locks in whatever the hooks do: over the edge, or standing proud.",
-  fix: "Put a step that seats the hooks before the first step that fills a hole.",
+  fix: "Put a step that seats the hooks, and one that confirms it, before the first step that fills a hole.",
   source: "common practice",
   *check({ catalogue }) {
     const plates = [...catalogue.plates.values()].map((plate) =>
@@ -23,11 +37,13 @@ export const hooksAreCheckedFirst: Rule = {
       const first = procedure.steps.findIndex(({ fills }) => fills);
       if (family === undefined || first < 0) continue;
       const seated = procedure.steps.findIndex(({ verb }) => verb === "seat-hooks");
-      if (seated >= 0 && seated < first) continue;
+      const looked = procedure.steps
+        .slice(seated + 1, first)
+        .some(({ verb, decides }) => verb === "confirm" && decides !== undefined);
+      if (seated >= 0 && seated < first && looked) continue;
+      const after = `step ${seated + 1}, after the first screw in step ${first + 1}`;
       const got =
-        seated < 0
-          ? "no such step"
-          : `step ${seated + 1}, after the first screw in step ${first + 1}`;
+        seated < 0 ? "no such step" : seated > first ? after : "no look by the surgeon after it";
       yield {
         file: procedure.file,
         path: ["steps", first],
@@ -37,23 +53,20 @@ export const hooksAreCheckedFirst: Rule = {
     }
   },
   examples: [
-    {
-      title: "a procedure for a plate without hooks",
-      passes: true,
-      shows: "The plate has no hooks: nothing to seat.",
-      edits: [],
-    },
-    {
-      title: "a hook plate whose first step is a screw",
-      passes: false,
-      shows: "The plate has 2 hooks, 5.5 mm deep; the procedure has no step that seats them.",
-      edits: [
-        {
-          file: "plate/lower-fibula-left",
-          path: ["hooks"],
-          value: { count: 2, depth: 5.5, spread: 7, engages: "The tip of the bone.", at: "start" },
-        },
-      ],
-    },
+    passes("no hooks", "The plate has no hooks: nothing to seat."),
+    fails("a screw first", "The plate has 2 hooks; no step seats them.", hooks),
+    passes("seated and looked at", "Step 1 seats the hooks, step 2 confirms, step 3 fills.", {
+      ...hooks,
+      [`${steps}.0.verb`]: "seat-hooks",
+      [`${steps}.1`]: look,
+    }),
+    fails("seated, not looked at", "Step 1 seats the hooks, step 2 is a screw.", {
+      ...hooks,
+      [`${steps}.0.verb`]: "seat-hooks",
+    }),
+    fails("seated too late", "Step 2 is a screw, step 4 seats the hooks.", {
+      ...hooks,
+      [`${steps}.3`]: { id: "seat", verb: "seat-hooks", say: "Seat the hooks." },
+    }),
   ],
 };

@@ -22,7 +22,8 @@ const screwWork: readonly (readonly Verb[])[] = [
 const plateWork: readonly (readonly Verb[])[] = [
   ["hold", "seat-hooks"],
   ["drive-screw", "watch-gap", "tighten-by-hand", "tighten-to-limit"],
-  ["take-out-wires", "final-pass"],
+  ["take-out-wires"],
+  ["final-pass"],
   ["count"],
 ];
 

@@ -39,7 +39,7 @@ export const wiresAreCountedOut: Rule = {
       [`${procedure} steps.7.verb`]: "confirm",
     }),
     fails("no boxes for wires", "Wires are taken out and nothing is ticked.", {
-      [`${procedure} steps.5.tally`]: undefined,
+      [`${procedure} steps.4.tally`]: undefined,
     }),
   ],
 };
