@@ -28,6 +28,27 @@ export const unknowables: readonly Unknowable[] = [
     kinds: /^reference$/,
   },
   {
+    what: "A planned technique replaced by another that suits hole and screw",
+    why: "Which of them is used is the surgeon's choice; the request is outside the library.",
+    of: "case",
+    field: /^plan\.recipe$/,
+    kinds: /^reference$/,
+  },
+  {
+    what: "The lengths that a plan expects, left out",
+    why: "A plan need not expect any; the surgeon decides the length.",
+    of: "case",
+    field: /^plan\.lengths$/,
+    kinds: /^fact-removed$/,
+  },
+  {
+    what: "The planned plate in another of its lengths",
+    why: "Any length that has the planned holes could have been asked for.",
+    of: "case",
+    field: /^holes$/,
+    kinds: /^(reference|one-more|one-less)$/,
+  },
+  {
     what: "A whole case left out",
     why: "Nothing names a case; that it was planned is known outside the library only.",
     of: "case",
@@ -40,6 +61,34 @@ export const unknowables: readonly Unknowable[] = [
     of: "recipe",
     field: /^$/,
     kinds: /^part-removed$/,
+  },
+  {
+    what: "A whole order of work left out",
+    why: "Plates are published without one too; whether there is one is the publisher's choice.",
+    of: "procedure",
+    field: /^$/,
+    kinds: /^part-removed$/,
+  },
+  {
+    what: "One of the acts when something does not go to plan, left out or done in another order",
+    why: "The text that teaches it says which; nothing else in the library does.",
+    of: "mishap",
+    field: /^acts$/,
+    kinds: /^(entry-removed|order)$/,
+  },
+  {
+    what: "Whether the surgeon decides when something does not go to plan",
+    why: "The text that teaches it says so; nothing else in the library does.",
+    of: "mishap",
+    field: /^decides$/,
+    kinds: /^fact-removed$/,
+  },
+  {
+    what: "One ring more or less on the shank of a drill",
+    why: "Only the metal tells, unless another pilot drill has as many.",
+    of: "instrument",
+    field: /^bands$/,
+    kinds: /^one-(more|less)$/,
   },
   {
     what: "A caution for a whole technique beyond those it requires, left out or replaced",
@@ -61,6 +110,13 @@ export const unknowables: readonly Unknowable[] = [
     of: "plate",
     field: /^row\.(threaded_end|exceptions.*)$/,
     kinds: /^flip$/,
+  },
+  {
+    what: "A hole whose threaded end lies otherwise than in the rest of its row, left out",
+    why: "Only the drawing tells that this plate has such a hole.",
+    of: "plate",
+    field: /^row\.exceptions/,
+    kinds: /^fact-removed$/,
   },
 ];
 
