@@ -7,11 +7,13 @@ export type Mnm = number;
 /** An angle in integer hundredths of a degree; written in YAML as plain degrees. */
 export type Cdeg = number;
 
+/** A number no finer than what it is read into, so that nothing is rounded in silence. */
 const scaled = (unit: string, factor: number, min: number, max: number, what: string) =>
   z
     .number()
     .min(min)
     .max(max)
+    .multipleOf(1 / factor)
     .meta({ description: `${what}, ${unit}, ${min} to ${max}`, unit })
     .transform((value) => Math.round(value * factor));
 

@@ -170,6 +170,14 @@ export function issueWords(
     case "too_small":
     case "too_big":
       return [size(issue, path, value, field)];
+    case "not_multiple_of":
+      return [
+        {
+          rule: "grain",
+          message: `Expected ${expectedNumber(field)}, in steps of ${issue.divisor}, got ${got(value)}`,
+          path,
+        },
+      ];
     case "invalid_type":
       return [type(issue, path, value, field)];
     case "invalid_key":

@@ -42,6 +42,14 @@ export const validatingRules = {
     "major: 3.5",
     "major: 35",
   ),
+  grain: refusal(
+    "number-is-no-finer-than-its-field",
+    "A length, torque or mass has at most three decimals, an angle at most two.",
+    "It would be rounded in silence. No drawing states a ten-thousandth of a millimetre; a number turned over from inches has them.",
+    "Write the number as the source states it.",
+    "bore: 2.8",
+    "bore: 0.1102",
+  ),
   count: refusal(
     "list-has-its-length",
     "A list has as many entries as its field takes.",
