@@ -7,6 +7,7 @@ import { cautionStandsAtItsAct } from "./rules/caution-stands-at-its-act.ts";
 import { chainHasOneCandidate } from "./rules/chain-has-one-candidate.ts";
 import { citedSectionIsThere } from "./rules/cited-section-is-there.ts";
 import { drawnLengthIsInTheRack } from "./rules/drawn-length-is-in-the-rack.ts";
+import { drillIsLongerThanItsReach } from "./rules/drill-is-longer-than-its-reach.ts";
 import { drillReachesTheLongestScrew } from "./rules/drill-reaches-the-longest-screw.ts";
 import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
 import { everyHoleIsLabelledOnce } from "./rules/every-hole-is-labelled-once.ts";
@@ -19,6 +20,7 @@ import { gaugeIsLongerThanItsScale } from "./rules/gauge-is-longer-than-its-scal
 import { gaugeReadsTheWholeRack } from "./rules/gauge-reads-the-whole-rack.ts";
 import { gaugeReadsWhatThePolicyMeans } from "./rules/gauge-reads-what-the-policy-means.ts";
 import { generationIsOne } from "./rules/generation-is-one.ts";
+import { glidingDrillLeavesItsGuide } from "./rules/gliding-drill-leaves-its-guide.ts";
 import { glidingHoleComesFirst } from "./rules/gliding-hole-comes-first.ts";
 import { gtinNamesOnePart } from "./rules/gtin-names-one-part.ts";
 import { guardingStepIsNotSkipped } from "./rules/guarding-step-is-not-skipped.ts";
@@ -118,6 +120,7 @@ export const rules: readonly Rule[] = [
   chainHasOneCandidate,
   citedSectionIsThere,
   drawnLengthIsInTheRack,
+  drillIsLongerThanItsReach,
   drillReachesTheLongestScrew,
   driverJoinsItsHandle,
   everyHoleIsLabelledOnce,
@@ -130,6 +133,7 @@ export const rules: readonly Rule[] = [
   gaugeReadsTheWholeRack,
   gaugeReadsWhatThePolicyMeans,
   generationIsOne,
+  glidingDrillLeavesItsGuide,
   glidingHoleComesFirst,
   gtinNamesOnePart,
   guardingStepIsNotSkipped,
