@@ -25,6 +25,7 @@ import { glidingHoleComesFirst } from "./rules/gliding-hole-comes-first.ts";
 import { gtinNamesOnePart } from "./rules/gtin-names-one-part.ts";
 import { guardingStepIsNotSkipped } from "./rules/guarding-step-is-not-skipped.ts";
 import { guideEndIsNamed } from "./rules/guide-end-is-named.ts";
+import { holeIsClearOfTheMiddleLine } from "./rules/hole-is-clear-of-the-middle-line.ts";
 import { holeIsNamedForWhatItTakes } from "./rules/hole-is-named-for-what-it-takes.ts";
 import { holePartIsNamed } from "./rules/hole-part-is-named.ts";
 import { holesAgreeWithTheSchedule } from "./rules/holes-agree-with-the-schedule.ts";
@@ -138,6 +139,7 @@ export const rules: readonly Rule[] = [
   gtinNamesOnePart,
   guardingStepIsNotSkipped,
   guideEndIsNamed,
+  holeIsClearOfTheMiddleLine,
   holeIsNamedForWhatItTakes,
   holePartIsNamed,
   holesAgreeWithTheSchedule,

@@ -30,7 +30,7 @@ export const stiffPlateIsTheThicker: Rule = {
   severity: "sign",
   about: "plate",
   summary:
-    "In the shaft a plate called stiff is at least as thick as any called malleable, and that as any called a thin shell.",
+    "In head and shaft a plate called stiff is at least as thick as the shaft of any called malleable, and that as the shaft of any called a thin shell.",
   why: "Theatre staff tell the plates apart by eye and by thickness; a stiff plate of 0.5 mm is a slip of the pen, or its word is.",
   fix: "Compare thickness and stiffness with the drawing; sign where shape or metal, not thickness, makes it stiff.",
   source: "common practice",
@@ -42,17 +42,19 @@ export const stiffPlateIsTheThicker: Rule = {
       const softer = drawn.filter(
         (other) => order.indexOf(other.stiffness) < order.indexOf(stiffness),
       );
-      const thicker = softer.find((other) => other.thickness.shaft > thickness.shaft);
-      if (thicker)
-        yield {
-          file,
-          path: ["thickness", "shaft"],
-          message: `Expected ${name} (${stiffness}) to be at least as thick as ${thicker.name} (${thicker.stiffness}, ${mm(thicker.thickness.shaft)}), got ${mm(thickness.shaft)}`,
-        };
+      for (const [part, thick] of Object.entries(thickness)) {
+        const thicker = softer.find((other) => other.thickness.shaft > thick);
+        if (thicker)
+          yield {
+            file,
+            path: ["thickness", part],
+            message: `Expected ${name} (${stiffness}) to be at least as thick as ${thicker.name} (${thicker.stiffness}, ${mm(thicker.thickness.shaft)}), got a ${part} of ${mm(thick)}`,
+          };
+      }
     }
   },
   examples: [
-    passes("as thick as the thin one", "Stiff 2.4, thin shell 2.4.", thin(2.4)),
-    fails("a thousandth thinner", "Stiff 2.4, thin shell 2.401.", thin(2.401)),
+    passes("as thick as the thin one", "Head 1.6, shaft 2.4; thin shell 1.6.", thin(1.6)),
+    fails("a thousandth thinner", "Head 1.6, shaft 2.4; thin shell 1.601.", thin(1.601)),
   ],
 };
