@@ -1,4 +1,4 @@
-import { type Container, type Element, type Pattern, registerWindow, SVG } from "@svgdotjs/svg.js";
+import { type Container, type Element, registerWindow, SVG } from "@svgdotjs/svg.js";
 import { createSVGWindow } from "svgdom";
 import type { Figure } from "../model/figure.ts";
 import {
@@ -24,14 +24,12 @@ export type PathPiece =
   | readonly ["Z"];
 /** How a shape is painted; without a fill it is empty, without a stroke it has a `line` outline in ink. */
 export type Look = {
-  readonly fill?: Paint | Filling;
+  readonly fill?: Paint;
   readonly stroke?: Stroke | "none";
   readonly colour?: Paint;
   readonly dash?: Dash;
   readonly data?: Readonly<Record<string, string | number>>;
 };
-/** A pattern made by `pen.filling`, usable as a fill. */
-export type Filling = { readonly pattern: string };
 /** How words are set; `size` may be a role or millimetres of font size. */
 export type Lettering = {
   readonly size?: TypeSize | number;
@@ -62,10 +60,12 @@ export type Pen = {
   path(pieces: readonly PathPiece[], look?: Look): void;
   /** Words on one line; `at` is on the baseline. */
   words(at: Spot, text: string, lettering?: Lettering): void;
-  /** A tile repeated over an area; drawn once for each `name` of a figure. */
-  filling(name: string, width: number, height: number, draw: (pen: Pen) => void): Filling;
+  /** Round dots in ink, `size` wide at any scale, as one path: a repeated SVG pattern would become a picture on paper. */
+  dots(centres: readonly Spot[], size: number, data?: Look["data"]): void;
 };
 
+/** A line so short, with round ends, is a dot. */
+const dotLength = 0.01;
 const window = createSVGWindow() as unknown as Window;
 
 /** A number as it is drawn: rounded to 0.001; throws when it is not finite. */
@@ -95,7 +95,7 @@ function pathText(pieces: readonly PathPiece[], [sx, sy]: Spot): string {
 
 function paint(element: Element, look: Look = {}): void {
   const { fill = "none", stroke = "line", colour = "ink", dash, data } = look;
-  element.attr("fill", typeof fill === "string" ? paints[fill] : `url(#${fill.pattern})`);
+  element.attr("fill", paints[fill]);
   if (stroke !== "none") {
     element.attr({ stroke: paints[colour], "stroke-width": strokes[stroke] });
     if (dash !== undefined)
@@ -166,18 +166,11 @@ function penFor(figure: string, root: Container, target: Container, scale: Spot)
       if (anchor !== "start") words.attr("text-anchor", anchor);
       label(words, data);
     },
-    filling(name, width, height, draw) {
-      const id = `${figure}-${name}`;
-      if (root.findOne(`[id="${id}"]`) !== null) return { pattern: id };
-      const pattern = root.element("pattern") as unknown as Pattern;
-      pattern.attr({
-        id,
-        width: rounded(width),
-        height: rounded(height),
-        patternUnits: "userSpaceOnUse",
-      });
-      draw(penFor(figure, root, pattern, [1, 1]));
-      return { pattern: id };
+    dots(centres, size, data) {
+      const pieces = centres.map((spot) => `M${x(spot[0])} ${y(spot[1])}h${dotLength}`);
+      const path = target.element("path").attr({ d: pieces.join(""), fill: paints.none });
+      path.attr({ stroke: paints.ink, "stroke-width": rounded(size) });
+      label(path, data);
     },
   };
 }

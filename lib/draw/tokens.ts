@@ -27,3 +27,10 @@ export type Weight = (typeof weights)[number];
 
 /** Height of capitals as a part of the font size. */
 export const capHeight = 0.668;
+
+/** Dots that mean bone, millimetres: how far apart their rows and columns stand, and how wide they are. */
+export const dots = {
+  cortex: { step: 0.8, size: 0.4 },
+  marrow: { step: 1.5, size: 0.35 },
+} as const;
+export type Dots = keyof typeof dots;

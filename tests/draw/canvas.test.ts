@@ -77,12 +77,27 @@ describe("a figure", () => {
 
   test("uses presentation attributes alone", () => {
     const svg = draw((pen) => {
-      const fill = pen.filling("dots", 1, 1, (tile) => tile.circle([0.5, 0.5], 0.2));
-      pen.box([0, 0], 2, 2, { fill, dash: "hidden", data: { part: "box" } });
+      pen.box([0, 0], 2, 2, { fill: "metal", dash: "hidden", data: { part: "box" } });
     });
     expect(svg).not.toContain("style=");
     expect(svg).not.toContain("svgjs");
-    expect(svg).toContain('fill="url(#f-dots)"');
-    expect(svg).toContain('id="f-dots"');
+  });
+
+  test("draws many dots as one path of round ends, as wide in a scaled group as outside", () => {
+    const svg = draw((pen) =>
+      pen.group("g", { scale: 2 }, (inner) =>
+        inner.dots(
+          [
+            [1, 1],
+            [2, 1.5],
+          ],
+          0.4,
+        ),
+      ),
+    );
+    expect(svg).toContain('stroke-linecap="round"');
+    expect(readSvg(svg).filter(({ name }) => name === "path")).toMatchObject([
+      { attributes: { d: "M2 2h0.01M4 3h0.01", fill: "none", "stroke-width": "0.4" } },
+    ]);
   });
 });

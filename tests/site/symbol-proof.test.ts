@@ -15,7 +15,7 @@ import puppeteer, { type Browser } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { drawFigure, type Pen } from "../../lib/draw/canvas.ts";
 import { arrow } from "../../lib/draw/parts/arrow.ts";
-import { boneDots } from "../../lib/draw/parts/bone.ts";
+import { boneDots, boxRim } from "../../lib/draw/parts/bone.ts";
 import { holeParts } from "../../lib/draw/parts/hole-parts.ts";
 import { signalMark } from "../../lib/draw/parts/signal-mark.ts";
 import { tickBox } from "../../lib/draw/parts/tick-box.ts";
@@ -45,8 +45,8 @@ const symbols: Readonly<Record<string, (pen: Pen) => void>> = {
   "a ticked box": (pen) => tickBox(pen, [3, 3], 6, true),
   "a look-alike's strip": (pen) =>
     pen.group("strip", { at: [5, 1] }, (inner) => drawLookAlikeStrip(inner, 10)),
-  cortex: (pen) => pen.box([1, 1], 10, 10, { fill: boneDots(pen, true), stroke: "none" }),
-  "bone within": (pen) => pen.box([1, 1], 10, 10, { fill: boneDots(pen, false), stroke: "none" }),
+  cortex: (pen) => boneDots(pen, "cortex", boxRim([1, 1], 10, 10)),
+  "bone within": (pen) => boneDots(pen, "marrow", boxRim([1, 1], 10, 10)),
   metal: (pen) => pen.box([1, 1], 10, 10, { fill: "metal", stroke: "bold" }),
 };
 

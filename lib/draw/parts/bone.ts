@@ -1,16 +1,50 @@
-import type { Filling, Pen, Spot } from "../canvas.ts";
+import type { Pen, Spot } from "../canvas.ts";
+import { around, boxAround } from "../layout/box.ts";
+import { within } from "../layout/outline-points.ts";
 import { textWidth } from "../text-widths.ts";
+import { type Dots, dots } from "../tokens.ts";
 import type { Scene } from "./scene.ts";
 
 const words = "not anatomy";
 const [largest, smallest] = [3.5, 3];
 
-/** The dots that mean bone, and nothing else; `dense` for the cortex. */
-export function boneDots(pen: Pen, dense: boolean): Filling {
-  const step = dense ? 0.8 : 1.5;
-  return pen.filling(dense ? "cortex" : "bone", step, step, (tile) => {
-    tile.circle([step / 2, step / 2], dense ? 0.2 : 0.17, { fill: "ink", stroke: "none" });
-  });
+/** A box as the run of its corners, mm. */
+export const boxRim = ([x, y]: Spot, width: number, height: number): readonly Spot[] => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + height],
+  [x, y + height],
+];
+
+/** The dots that mean bone, and nothing else, wholly within an area (mm), in staggered rows that lie alike in every figure. */
+export function boneDots(pen: Pen, kind: Dots, area: readonly Spot[]): void {
+  const { step, size } = dots[kind];
+  const half = size / 2;
+  const box = around(area.map((spot) => boxAround(spot, 0, 0)));
+  const inside = ([x, y]: Spot): boolean =>
+    [-half, half].every((off) => within(area, [x + off, y]) && within(area, [x, y + off]));
+  const centres: Spot[] = [];
+  for (let row = Math.ceil(box.y0 / step); row * step < box.y1; row++) {
+    const shift = row % 2 === 0 ? 0 : step / 2;
+    for (let column = Math.floor(box.x0 / step); column * step < box.x1; column++)
+      centres.push([column * step + shift, row * step]);
+  }
+  pen.dots(centres.filter(inside), size, { bone: kind });
+}
+
+/** Bone from one abscissa to another and from `top` to `bottom`, dots only; `cortex`: how thick its far and its near rim are (0 for none). Millimetres. */
+export function boneBetween(
+  pen: Pen,
+  [from, to]: readonly [number, number],
+  [top, bottom]: readonly [number, number],
+  cortex: { readonly far: number; readonly near: number },
+): void {
+  const part = (kind: Dots, left: number, right: number): void => {
+    if (right > left) boneDots(pen, kind, boxRim([left, top], right - left, bottom - top));
+  };
+  part("cortex", from, from + cortex.far);
+  part("marrow", from + cortex.far, to - cortex.near);
+  part("cortex", to - cortex.near, to);
 }
 
 /** A channel drilled into bone: how wide, and to which abscissa, mm. */
@@ -20,12 +54,9 @@ export type Channel = { readonly width: number; readonly to: number; readonly fr
 export function drawBone(pen: Pen, scene: Scene, channels: readonly Channel[] = []): void {
   const { bone, height, axis } = scene;
   const [top, bottom] = [0.3, height - 0.3];
-  const tall = bottom - top;
-  const [dense, sparse] = [boneDots(pen, true), boneDots(pen, false)];
+  const rims = { far: bone.cortex, near: bone.cortex };
   pen.group("bone", {}, (group) => {
-    group.box([bone.far, top], bone.near - bone.far, tall, { fill: sparse, stroke: "none" });
-    for (const x of [bone.far, bone.near - bone.cortex])
-      group.box([x, top], bone.cortex, tall, { fill: dense, stroke: "none" });
+    boneBetween(group, [bone.far, bone.near], [top, bottom], rims);
     for (const { width, to, from = bone.near } of channels) {
       group.box([to, axis - width / 2], from - to, width, { fill: "metal", stroke: "none" });
       for (const y of [axis - width / 2, axis + width / 2])

@@ -36,7 +36,7 @@ describe.each(verbs)("the frame of %s", (verb) => {
 
   test("says once that its bone is a sign, and only where there is bone", () => {
     const svg = draw(verb, lockingParts);
-    const bones = /fill="url\(#step-(bone|cortex)\)"/.test(svg) ? 1 : 0;
+    const bones = /data-bone="(marrow|cortex)"/.test(svg) ? 1 : 0;
     expect(svg.split(">not anatomy<").length - 1).toBe(bones);
   });
 });

@@ -1,3 +1,4 @@
+import type { Spot } from "../../canvas.ts";
 import { arrow } from "../../parts/arrow.ts";
 import { boneDots, notAnatomy } from "../../parts/bone.ts";
 import type { StepDrawing } from "../../parts/scene.ts";
@@ -8,19 +9,16 @@ export const seatHooks: StepDrawing = (pen, { width, height, scale, parts }) => 
   const thick = Math.min(((parts.plateThickness ?? 2000) / 1000) * scale, 3);
   const [edge, top] = [width * 0.3, height * 0.42];
   const right = width - 0.6;
-  const dots = boneDots(pen, false);
   const bottom = height - 0.3;
-  pen.path(
-    [
-      ["M", right, top],
-      ["L", edge + 2.5, top],
-      ["C", edge + 0.6, top, edge, top + 0.8, edge, top + 3],
-      ["L", edge, bottom],
-      ["L", right, bottom],
-      ["Z"],
-    ],
-    { fill: dots, stroke: "none" },
-  );
+  const corner: readonly Spot[] = [
+    [right, top],
+    [edge + 2.5, top],
+    [edge + 0.8, top + 0.8],
+    [edge, top + 3],
+    [edge, bottom],
+    [right, bottom],
+  ];
+  boneDots(pen, "marrow", corner);
   pen.path(
     [
       ["M", right, top],

@@ -1,5 +1,5 @@
 import { arrow } from "../../parts/arrow.ts";
-import { boneDots, notAnatomy } from "../../parts/bone.ts";
+import { boneDots, boxRim, notAnatomy } from "../../parts/bone.ts";
 import type { StepDrawing } from "../../parts/scene.ts";
 
 /** Two pieces of bone under the plate; the gap between them closes. */
@@ -7,12 +7,13 @@ export const watchGap: StepDrawing = (pen, { width, height, scale, parts }) => {
   const thick = Math.max(2, Math.min(((parts.plateThickness ?? 3000) / 1000) * scale, 3.6));
   const [top, gap] = [height * 0.36, 1.6];
   const middle = width / 2;
-  const dots = boneDots(pen, false);
   for (const [from, to] of [
     [0.6, middle - gap],
     [middle + gap, width - 0.6],
   ] as const) {
-    pen.box([from, top], to - from, height - 0.3 - top, { fill: dots, stroke: "bold" });
+    const tall = height - 0.3 - top;
+    boneDots(pen, "marrow", boxRim([from, top], to - from, tall));
+    pen.box([from, top], to - from, tall, { stroke: "bold" });
   }
   pen.box([2.5, top - thick], width - 5, thick, { fill: "metal", stroke: "bold" });
   const head = ((parts.screw?.head.diameter ?? 6000) / 1000) * scale;

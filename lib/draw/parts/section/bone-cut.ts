@@ -1,5 +1,5 @@
 import type { Pen, Spot } from "../../canvas.ts";
-import { boneDots } from "../bone.ts";
+import { boneBetween } from "../bone.ts";
 import type { SectionScene } from "./section-scene.ts";
 
 /** A bored stretch: its width and ends, true mm. */
@@ -17,13 +17,10 @@ export function boneCut(pen: Pen, scene: SectionScene, bores: readonly Bore[]): 
   const { places, axis, scale, x, top, bottom } = scene;
   const { near, far, cortex, split } = places;
   const [left, right] = [far === undefined ? 0.4 : x(far), x(near)];
-  const tall = bottom - top;
+  const rim = cortex * scale;
   pen.group("bone", {}, (group) => {
-    const [dense, sparse] = [boneDots(pen, true), boneDots(pen, false)];
-    group.box([left, top], right - left, tall, { fill: sparse, stroke: "none" });
-    const rims = [right - cortex * scale, ...(far === undefined ? [] : [left])];
-    for (const rim of rims)
-      group.box([rim, top], cortex * scale, tall, { fill: dense, stroke: "none" });
+    const rims = { far: far === undefined ? 0 : rim, near: rim };
+    boneBetween(group, [left, right], [top, bottom], rims);
     if (split !== undefined) drawSplit(group, x(split), top, bottom);
     for (const { name, width, from, to } of bores) {
       const half = (width * scale) / 2;
