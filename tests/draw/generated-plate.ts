@@ -25,12 +25,34 @@ function apart({ holes }: LaidPlate): boolean {
 
 type Letters = "head" | "shaft" | "wire" | "suture";
 
-/** Names of holes by letters of three languages, as wide as a letter and two digits can be. */
-const namings: readonly Readonly<Record<Letters, string>>[] = [
-  { head: "H", shaft: "S", wire: "W", suture: "U" },
-  { head: "K", shaft: "M", wire: "D", suture: "N" },
-  { head: "Q", shaft: "O", wire: "G", suture: "V" },
-];
+type Naming = Readonly<Record<Letters, string>>;
+
+/** What holes are called, by a letter, three letters or a word of three languages, with up to two digits behind and up to 24 mm wide; a library's own names are mostly short. */
+const namings: fc.Arbitrary<Naming> = fc.oneof(
+  {
+    weight: 6,
+    arbitrary: fc.constantFrom<Naming[]>(
+      { head: "H", shaft: "S", wire: "W", suture: "U" },
+      { head: "K", shaft: "M", wire: "D", suture: "N" },
+      { head: "Q", shaft: "O", wire: "G", suture: "V" },
+    ),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.constantFrom<Naming[]>(
+      { head: "HEA", shaft: "SHA", wire: "WIR", suture: "SUT" },
+      { head: "KOM", shaft: "MWM", wire: "DWM", suture: "NAM" },
+    ),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.constantFrom<Naming[]>(
+      { head: "head ", shaft: "shaft ", wire: "wire ", suture: "suture " },
+      { head: "Kopf ", shaft: "Schaft ", wire: "Draht ", suture: "Naht " },
+      { head: "tête ", shaft: "tige du ", wire: "broche ", suture: "suture " },
+    ),
+  },
+);
 
 const kinds = ["threaded", "plain-round", "plain-oblong", "combined"] as const;
 const round = ["threaded", "plain-round"] as const;
@@ -64,7 +86,7 @@ const shape = fc.record({
 });
 
 const words = fc.record({
-  naming: fc.constantFrom(...namings),
+  naming: namings,
   side: fc.constantFrom("left" as const, "right" as const, "none" as const),
   proximal: fc.constantFrom("start" as const, "end" as const),
   hooks: fc.integer({ min: 0, max: 2 }),
@@ -143,7 +165,7 @@ function drawn(form: Shape, { naming, side, proximal, hooks }: Words): LaidPlate
 }
 
 /** Plates with three to twenty-four holes: heads of any breadth that lean to a side, straight or bowed shafts with holes in
- * line or staggered, edges that bulge in or out, with and without hooks, holes named in three languages. */
+ * line or staggered, edges that bulge in or out, with and without hooks, holes named in three languages by up to 24 mm. */
 export const generatedPlate: fc.Arbitrary<LaidPlate> = fc
   .tuple(shape, words)
   .map(([form, said]) => drawn(form, said))

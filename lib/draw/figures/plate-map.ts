@@ -3,6 +3,7 @@ import type { LaidPlate } from "../../model/laid-plate.ts";
 import { drawFigure, type Pen } from "../canvas.ts";
 import { grown } from "../layout/box.ts";
 import type { PlacedLabel } from "../layout/label-candidate.ts";
+import { barOf } from "../layout/label-leader.ts";
 import { hooksKey, type LaidMap, layMap, scaleWords } from "../layout/lay-map.ts";
 import { mapLetters } from "../layout/map-letters.ts";
 import { mapFrame } from "../parts/map-frame.ts";
@@ -24,9 +25,11 @@ function widthsOf(plate: LaidPlate, marked: readonly string[]): Map<string, numb
 const hooksWords = (count: number): string => (count === 1 ? "hook" : `${count} hooks`);
 
 function label(pen: Pen, place: PlacedLabel, words: string, order: number): void {
-  const { box, leader, bar } = place;
-  if (leader) pen.line(...leader, { data: { leader: place.key } });
-  if (bar) pen.line(...bar, { stroke: "bold" });
+  const { box, leader } = place;
+  if (leader) {
+    pen.line(...leader, { data: { leader: place.key } });
+    pen.line(...barOf(leader, box), { stroke: "bold" });
+  }
   const baseline = box.y0 + ascent;
   const named: Record<string, string> =
     place.key === hooksKey ? { word: hooksKey } : { label: place.key };
@@ -79,12 +82,19 @@ function drawMap(
       const words = place.key === hooksKey ? hooksWords(plate.hooks?.count ?? 0) : place.key;
       label(map, place, words, marked.indexOf(place.key) + 1);
     }
+    if (laid.lost.length > 0)
+      map.words([0.5, paper.height - 7.5], `No room to name ${laid.lost.join(", ")}`, {
+        size,
+        weight: 600,
+        data: { word: "lost" },
+      });
   });
 }
 
 /** A plate from above in true proportion, as large as the size (mm) allows: every hole at its true place and named beside it,
  * the end towards the body, the side in words, and how large it is drawn. `marked` holes carry a bold ring and their order.
- * Higher than asked only when the labels have no room otherwise. */
+ * Higher than asked only when the labels have no room otherwise; a name that has none even so is said beneath, and its hole
+ * stays unlabelled for the rules to find. */
 export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = []): Figure => {
   const type = { height, line, ring, widths: widthsOf(plate, marked) };
   const { map, size: paper } = layMap(plate, asked, type, new Set(marked));

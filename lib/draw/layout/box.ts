@@ -14,6 +14,16 @@ export function boxAround([x, y]: Spot, width: number, height: number): Box {
   return { x0: x - width / 2, y0: y - height / 2, x1: x + width / 2, y1: y + height / 2 };
 }
 
+/** The corners of a box in order. */
+export function cornersOf({ x0, y0, x1, y1 }: Box): readonly Spot[] {
+  return [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ];
+}
+
 /** The box grown by `margin` on all sides. */
 export function grown(box: Box, margin: number): Box {
   return { x0: box.x0 - margin, y0: box.y0 - margin, x1: box.x1 + margin, y1: box.y1 + margin };

@@ -1,107 +1,146 @@
-import { type Bars, isIn, markOf } from "./bars.ts";
-
-/** The costs of each item's options, cheapest first. */
-export type Costs = readonly (readonly number[])[];
-
-/** A part of an answer: the option of its last item, the part before it, what it costs, and where the set of all that it bars
- * starts among the sets of its round. */
-type Part = {
-  readonly option: number;
-  readonly before: Part | undefined;
-  readonly spent: number;
-  readonly from: number;
+/** What a choice is made from. The options of all items are numbered in one row, those of an item from `starts[item]` to
+ * before `starts[item + 1]`. */
+export type Options = {
+  readonly starts: readonly number[];
+  /** For each item those whose options may clash with its own. */
+  readonly rivals: readonly (readonly number[])[];
+  readonly cost: Float64Array;
+  /** 1 for each option that cannot stand beside the given one. */
+  bars(option: number): Uint8Array;
+  /** What an item's option costs besides, beside what the others have chosen (-1 for nothing yet). */
+  together(item: number, option: number, chosen: Int32Array): number;
 };
 
-/** A part and the option that is to follow it: what that bars, and the least that the whole answer can then cost. */
-type Step = {
-  readonly part: Part;
-  readonly option: number;
-  readonly spent: number;
-  readonly least: number;
-  readonly more: number;
-};
+/** What a clash counts against the costs, and how often all is looked over for cheaper places at the end. */
+const [clash, polishes] = [12, 6];
 
-const beam = 24;
-const tries = 10;
+/** One option an item so that none clash and the sum of costs is small, -1 for items that found no place. Each item first
+ * takes what looks best; then, in at most `moves` moves, the item in trouble that gains most takes another option; where no move gains,
+ * each pair that clashes weighs more from then on, until it is worth parting (breakout search). At last each item moves to a
+ * cheaper free option until none does. No chance in it: the same question has the same answer. */
+export function choosePlaces(moves: number, options: Options): Int32Array {
+  const field = new Field(options);
+  for (let item = 0; item < field.items; item++) field.take(item, field.best(item).option);
+  for (let move = 1; move <= moves && field.unravel(); move++);
+  field.drop();
+  for (let round = 0; round < polishes && field.polish(); round++);
+  return field.chosen;
+}
 
-/** One option an item so that none bar each other and the sum of costs is small; undefined when the search finds no such
- * choice. Dynamic programming along the items: parts of an answer grow item by item, those that bar the same later options are
- * one (the cheapest stands for all), and the best few, by what they cost and the least the rest can still cost, go on. All
- * ties are settled by order: the same question has one answer. */
-export function choosePlaces(costs: Costs, bars: Bars): readonly number[] | undefined {
-  const { most, words, width } = bars;
-  let [sets, spare] = [new Uint32Array(beam * width), new Uint32Array(beam * width)];
-  let parts: Part[] = [{ option: -1, before: undefined, spent: 0, from: 0 }];
-  for (const [item, mine] of costs.entries()) {
-    const steps: Step[] = [];
-    for (const part of parts) {
-      let tried = 0;
-      for (let option = 0; option < mine.length && tried < tries; option++) {
-        if (isIn(sets, part.from + item * words, option)) continue;
-        tried++;
-        const more = (item * most + option) * width;
-        const spent = part.spent + (mine[option] ?? 0);
-        const rest = leastRest(costs, item + 1, sets, part.from, bars, more);
-        if (rest !== undefined) steps.push({ part, option, spent, least: spent + rest, more });
+type Best = { readonly option: number; readonly value: number };
+
+/** What is chosen so far, and for every option how much weighs what it clashes with. */
+class Field {
+  readonly items: number;
+  readonly chosen: Int32Array;
+  readonly #options: Options;
+  readonly #against: Float64Array;
+  readonly #weights: Float64Array;
+
+  constructor(options: Options) {
+    this.#options = options;
+    this.items = options.starts.length - 1;
+    this.chosen = new Int32Array(this.items).fill(-1);
+    this.#against = new Float64Array(options.cost.length);
+    this.#weights = new Float64Array(this.items * this.items).fill(1);
+  }
+
+  /** An item's option of the least value, -1 when it has none. */
+  best(item: number): Best {
+    const { starts } = this.#options;
+    let [option, value] = [-1, Infinity];
+    for (let at = starts[item] ?? 0; at < (starts[item + 1] ?? 0); at++) {
+      const here = this.#value(item, at, value);
+      if (here < value) [option, value] = [at, here];
+    }
+    return { option, value };
+  }
+
+  #value(item: number, option: number, most = Infinity): number {
+    const { cost, together } = this.#options;
+    const own = (this.#against[option] ?? 0) * clash + (cost[option] ?? 0);
+    return own >= most ? own : own + together(item, option, this.chosen);
+  }
+
+  /** Gives an item an option, or none (-1). */
+  take(item: number, option: number): void {
+    const before = this.chosen[item] ?? -1;
+    for (const other of this.#options.rivals[item] ?? []) {
+      const weight = this.#weights[item * this.items + other] ?? 1;
+      if (before >= 0) this.#weigh(before, other, -weight);
+      if (option >= 0) this.#weigh(option, other, weight);
+    }
+    this.chosen[item] = option;
+  }
+
+  /** Adds `by` to all options of an item that clash with the given option. */
+  #weigh(option: number, item: number, by: number): void {
+    const { starts } = this.#options;
+    const bars = this.#options.bars(option);
+    const against = this.#against;
+    const end = starts[item + 1] ?? 0;
+    for (let at = starts[item] ?? 0; at < end; at++)
+      if (bars[at] === 1) against[at] = (against[at] ?? 0) + by;
+  }
+
+  #troubled(item: number): boolean {
+    const option = this.chosen[item] ?? -1;
+    return option >= 0 && (this.#against[option] ?? 0) > 0;
+  }
+
+  /** Moves the item in trouble that gains most, or weighs all clashes more; false when none is in trouble. */
+  unravel(): boolean {
+    let [mover, to, most] = [-1, -1, 1e-9];
+    const troubled: number[] = [];
+    for (let item = 0; item < this.items; item++) {
+      if (!this.#troubled(item)) continue;
+      troubled.push(item);
+      const { option, value } = this.best(item);
+      const gain = this.#value(item, this.chosen[item] ?? -1) - value;
+      if (gain > most) [mover, to, most] = [item, option, gain];
+    }
+    if (mover >= 0) this.take(mover, to);
+    else this.#weighMore(troubled);
+    return troubled.length > 0;
+  }
+
+  #weighMore(troubled: readonly number[]): void {
+    for (const item of troubled) {
+      const option = this.chosen[item] ?? -1;
+      for (const other of troubled) {
+        const theirs = this.chosen[other] ?? -1;
+        if (this.#options.bars(option)[theirs] !== 1) continue;
+        this.#weights[item * this.items + other] =
+          (this.#weights[item * this.items + other] ?? 0) + 1;
+        this.#weigh(option, other, 1);
       }
     }
-    steps.sort((a, b) => a.least - b.least);
-    parts = distinct(steps, (item + 1) * words, sets, spare, bars);
-    [sets, spare] = [spare, sets];
   }
-  return parts[0] && optionsOf(parts[0]);
-}
 
-function optionsOf(part: Part): number[] {
-  const options: number[] = [];
-  for (let at: Part | undefined = part; at?.before; at = at.before) options.push(at.option);
-  return options.reverse();
-}
-
-/** The least that the items from one on can still cost when two sets bar their options; undefined when one of them has no
- * option left. */
-function leastRest(
-  costs: Costs,
-  item: number,
-  sets: Uint32Array,
-  from: number,
-  { words, width, bits }: Bars,
-  more: number,
-): number | undefined {
-  let least = 0;
-  for (let at = item * words; at < width; at += words) {
-    const mine = costs[at / words] ?? [];
-    let word = 0;
-    let free = 0;
-    for (; word < words && free === 0; word++)
-      free = ~((sets[from + at + word] ?? 0) | (bits[more + at + word] ?? 0));
-    const cost = free === 0 ? undefined : mine[word * 32 - 1 - Math.clz32(free & -free)];
-    if (cost === undefined) return undefined;
-    least += cost;
+  /** Takes away the places of items in trouble, the one in most trouble first, until none is. */
+  drop(): void {
+    for (;;) {
+      let [worst, most] = [-1, 0];
+      for (let item = 0; item < this.items; item++) {
+        const against = this.#against[this.chosen[item] ?? -1] ?? 0;
+        if (against > most) [worst, most] = [item, against];
+      }
+      if (worst < 0) return;
+      this.take(worst, -1);
+    }
   }
-  return least;
-}
 
-/** The parts that the first few steps lead to, none barring the same later options (from the word `later` on) as one before
- * it; the sets of the new parts are written into `next`. */
-function distinct(
-  steps: readonly Step[],
-  later: number,
-  sets: Uint32Array,
-  next: Uint32Array,
-  { width, bits }: Bars,
-): Part[] {
-  const seen = new Set<number>();
-  const kept: Part[] = [];
-  for (const { part, option, spent, more } of steps) {
-    const from = kept.length * width;
-    for (let at = later; at < width; at++)
-      next[from + at] = (sets[part.from + at] ?? 0) | (bits[more + at] ?? 0);
-    const mark = markOf(next, from + later, from + width);
-    if (seen.has(mark)) continue;
-    seen.add(mark);
-    kept.push({ option, before: part, spent, from });
-    if (kept.length === beam) break;
+  /** Moves each placed item to its cheapest free option; tells whether any moved. */
+  polish(): boolean {
+    let moved = false;
+    for (let item = 0; item < this.items; item++) {
+      const option = this.chosen[item] ?? -1;
+      if (option < 0) continue;
+      const other = this.best(item);
+      if (other.value >= this.#value(item, option) - 1e-9) continue;
+      this.take(item, other.option);
+      moved = true;
+    }
+    return moved;
   }
-  return kept;
 }

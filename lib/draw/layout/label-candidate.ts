@@ -1,13 +1,17 @@
 import type { Box, Spot } from "./box.ts";
+import type { RailSide } from "./outline-rails.ts";
 import type { Stretch } from "./stretch.ts";
 
-/** A thing that wants its label: its box and the label's width in figure millimetres. A label may lie on the plate beside a
- * hole, but never where it would be read as one hole's name without being one. */
+/** A thing that wants its label: where it is, its box and the label's width in figure millimetres. A hole's label may lie on the plate beside
+ * it, another's may not, lest it be read as a hole's name; no leader meets another's hole. Labels of one `row` look best on one
+ * side. */
 export type LabelWish = {
   readonly key: string;
+  readonly at: Spot;
   readonly target: Box;
   readonly width: number;
-  readonly mayLieInside: boolean;
+  readonly isHole: boolean;
+  readonly row?: string;
 };
 
 /** Where labels may stand: the free area, the plate's outline and the height of a line of text. */
@@ -17,15 +21,19 @@ export type LabelSpace = {
   readonly height: number;
 };
 
-/** One possible place of a label. `bar` is the short end of its leader, at the label. */
+/** One possible place of a label: on the plate beside its hole, or in a line (0 nearest) on a side of the plate. */
 export type LabelCandidate = {
   readonly box: Box;
+  readonly side: RailSide | "beside";
+  readonly line: number;
   readonly leader?: Stretch;
-  readonly bar?: Stretch;
   readonly cost: number;
   /** The box around all of it and its clearance: two places whose extents do not overlap cannot clash. */
   readonly extent: Box;
 };
+
+/** How closely places are looked for: only the likely ones, or all that there may be. */
+export type Search = "likely" | "all";
 
 /** The chosen place of one label. */
 export type PlacedLabel = LabelCandidate & { readonly key: string };
@@ -33,5 +41,5 @@ export type PlacedLabel = LabelCandidate & { readonly key: string };
 /** Clear space between one label and all of another, millimetres. */
 export const labelClear = 0.35;
 
-/** Farthest edge of a label from the middle of its hole, millimetres. */
-export const labelReach = 14;
+/** Farthest edge of a label from its hole, millimetres. */
+export const labelReach = 14.1;

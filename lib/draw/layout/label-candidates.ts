@@ -14,11 +14,12 @@ import {
   type LabelWish,
   labelClear,
   labelReach,
+  type Search,
 } from "./label-candidate.ts";
-import { type Leader, leadersBetween } from "./label-leader.ts";
+import { leadersBetween } from "./label-leader.ts";
 import { type LabelSpot, labelSpots } from "./label-spots.ts";
 import { within } from "./outline-points.ts";
-import type { OutlineRails } from "./outline-rails.ts";
+import type { OutlineRails, RailSide } from "./outline-rails.ts";
 import { type Stretch, stretchMeetsBox, stretchMeetsStadium } from "./stretch.ts";
 
 const clear = 0.2;
@@ -33,8 +34,7 @@ export function plateEdge(outline: readonly Spot[]): PlateEdge {
 }
 
 /** What a place on a rail costs: its leader's length and slant, a second row, a side other than below. */
-function railCost({ leader }: Leader, side: string, row: number): number {
-  const [[ax, ay], [bx, by]] = leader;
+function railCost([[ax, ay], [bx, by]]: Stretch, side: RailSide, row: number): number {
   const [dx, dy] = [Math.abs(bx - ax), Math.abs(by - ay)];
   const slant = side === "above" || side === "below" ? dx : dy;
   return (
@@ -65,37 +65,46 @@ function extentOf(box: Box, leader?: Stretch): Box {
   return grown(all, labelClear);
 }
 
-/** The admissible places of one label among the holes, cheapest first, `most` at most; none overlaps a hole, crosses the plate's edge or
+/** The admissible places of one label among the holes, cheapest first; none overlaps a hole, crosses the plate's edge or
  * leaves the area, and no leader touches another hole. */
 export function labelCandidates(
   wish: LabelWish,
-  others: readonly Box[],
+  others: readonly LabelWish[],
   space: LabelSpace,
   edge: PlateEdge,
   rails: OutlineRails,
-  most: number,
+  search: Search,
 ): LabelCandidate[] {
   const { target } = wish;
-  const centre = boxAround(middle(target), 0, 0);
+  const centre = boxAround(wish.at, 0, 0);
   const reached = boxAround(
     middle(target),
     2 * (labelReach + wish.width + tellsApart),
     2 * (labelReach + space.height + tellsApart),
   );
-  const near = others.filter((other) => overlaps(other, reached));
+  const nearby = others.filter((other) => overlaps(other.target, reached));
+  const near = nearby.map((other) => other.target);
+  const holes = nearby.filter((other) => other.isHole).map((other) => other.target);
   const nearEdge = edge.filter((piece) => stretchMeetsBox(piece, reached));
   const beside = (box: Box): LabelCandidate | undefined => {
     const apart = gapBetween(box, target) + tellsApart;
     if (near.some((other) => gapBetween(box, other) < apart)) return undefined;
-    return { box, cost: besideCost(box, target), extent: extentOf(box) };
+    return { box, side: "beside", line: 0, cost: besideCost(box, target), extent: extentOf(box) };
   };
-  const railed = (box: Box, side: string, row: number): LabelCandidate | undefined => {
-    const free = leadersBetween(target, box).find(
-      ({ leader }) => !near.some((other) => stretchMeetsStadium(leader, other, clear)),
-    );
-    return (
-      free && { box, ...free, cost: railCost(free, side, row), extent: extentOf(box, free.leader) }
-    );
+  const isFree = (leader: Stretch): boolean =>
+    !holes.some((other) => stretchMeetsStadium(leader, other, clear));
+  const railed = (box: Box, side: RailSide, line: number): LabelCandidate[] => {
+    const leaders = leadersBetween(target, box);
+    const first = search === "likely" ? leaders.find(isFree) : undefined;
+    const free = search === "all" ? leaders.filter(isFree) : first ? [first] : [];
+    return free.map((leader) => ({
+      box,
+      side,
+      line,
+      leader,
+      cost: railCost(leader, side, line),
+      extent: extentOf(box, leader),
+    }));
   };
   const admissible = ({ box, beside }: LabelSpot): boolean =>
     holds(space.area, box) &&
@@ -103,14 +112,13 @@ export function labelCandidates(
     !overlaps(box, target, clear) &&
     !near.some((other) => overlaps(box, other, clear)) &&
     (!beside ||
-      (wish.mayLieInside &&
+      (wish.isHole &&
         within(space.outline, middle(box)) &&
         !nearEdge.some((piece) => stretchMeetsBox(piece, box))));
-  return labelSpots(wish, space, rails)
+  return labelSpots(wish, space, rails, search)
     .filter(admissible)
     .flatMap(
       (spot) => (spot.beside ? beside(spot.box) : railed(spot.box, spot.side, spot.row)) ?? [],
     )
-    .sort((a, b) => a.cost - b.cost)
-    .slice(0, most);
+    .sort((a, b) => a.cost - b.cost);
 }

@@ -19,36 +19,32 @@ function rim(target: Box, [x, y]: Spot): Spot {
   return [core[0] + ((x - core[0]) * radius) / away, core[1] + ((y - core[1]) * radius) / away];
 }
 
-/** A straight line and the short bar that ends it. */
-export type Leader = { readonly leader: Stretch; readonly bar: Stretch };
-
-/** The straight leaders from a hole's rim to its label, each ended by a short bar along the label's near side: the shortest
- * first, then those to the side's middle and far end. */
-export function leadersBetween(target: Box, label: Box): Leader[] {
+/** The straight leaders from a hole's rim to its label: the shortest first, then those to the rest of the label's near side. */
+export function leadersBetween(target: Box, label: Box): Stretch[] {
   const cx = (target.x0 + target.x1) / 2;
   const cy = (target.y0 + target.y1) / 2;
   if (label.y0 < cy && label.y1 > cy) {
     const x = label.x0 > cx ? label.x0 + 0.3 : label.x1 - 0.3;
-    const y = clamp(cy, label.y0 + 2, label.y1 - 2);
-    return [
-      {
-        leader: [rim(target, [x, y]), [x, y]],
-        bar: [
-          [x, y - halfBar],
-          [x, y + halfBar],
-        ],
-      },
-    ];
+    const [low, high] = [label.y0 + 2, label.y1 - 2];
+    return spread(clamp(cy, low, high), low, high).map((y) => [rim(target, [x, y]), [x, y]]);
   }
   const y = label.y0 >= cy ? label.y0 + inset : label.y1 - inset;
   const [low, high] = [label.x0 + halfBar + 0.3, label.x1 - halfBar - 0.3];
-  const near = clamp(cx, low, high);
-  const ends = [near, (low + high) / 2, near === low ? high : low];
-  return ends.map((x) => ({
-    leader: [rim(target, [x, y]), [x, y]],
-    bar: [
-      [x - halfBar, y],
-      [x + halfBar, y],
-    ],
-  }));
+  return spread(clamp(cx, low, high), low, high).map((x) => [rim(target, [x, y]), [x, y]]);
+}
+
+/** A place between two ends, then the ends and the middle where they are clearly elsewhere. */
+function spread(first: number, low: number, high: number): number[] {
+  const more = [(low + high) / 2, low, high].filter((place) => Math.abs(place - first) > 1);
+  return [first, ...more];
+}
+
+/** The short bar that ends a leader along the near side of its label. */
+export function barOf([, [x, y]]: Stretch, label: Box): Stretch {
+  const upright = y > label.y0 + 2 * inset && y < label.y1 - 2 * inset;
+  const [dx, dy] = upright ? [0, halfBar] : [halfBar, 0];
+  return [
+    [x - dx, y - dy],
+    [x + dx, y + dy],
+  ];
 }

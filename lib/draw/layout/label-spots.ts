@@ -1,5 +1,5 @@
 import { type Box, boxAround, middle } from "./box.ts";
-import { type LabelSpace, type LabelWish, labelReach } from "./label-candidate.ts";
+import { type LabelSpace, type LabelWish, labelReach, type Search } from "./label-candidate.ts";
 import type { OutlineRails, RailSide } from "./outline-rails.ts";
 
 /** A box a label may fill: beside its hole on the plate, or in a row of a rail outside it. */
@@ -9,9 +9,8 @@ export type LabelSpot =
 
 const touching = 0.3;
 const railGap = 0.9;
-const shifts = [0, 1, 2, 3, 4, 5.25, 6.5, 8, 9.5, 11.5, 13.5].flatMap((shift) =>
-  shift === 0 ? [0] : [shift, -shift],
-);
+/** How many rows of labels stand above and below, and by how much more steps to the side grow with each. */
+const ways = { likely: { rows: 2, growth: 0.2 }, all: { rows: 3, growth: 0.05 } } as const;
 const corners = [0, -0.5, 0.5, -1, 1];
 
 function besideSpots({ target, width }: LabelWish, height: number): LabelSpot[] {
@@ -28,9 +27,22 @@ function besideSpots({ target, width }: LabelWish, height: number): LabelSpot[] 
     .map((spot) => ({ box: boxAround(spot, width, height), beside: true }));
 }
 
-/** The boxes worth trying for one label: touching its hole, and in two rows of the rails above and below the plate and one row
+/** Steps to either side, finer near the middle, up to `most` mm. */
+function shiftsUpTo(most: number, growth: number): number[] {
+  const shifts = [0];
+  for (let shift = 1; shift <= most; shift += 0.8 + shift * growth) shifts.push(shift, -shift);
+  return shifts;
+}
+
+/** The boxes worth trying for one label: touching its hole, and in rows on the rails above and below the plate and one row
  * at its ends, from straight across outwards. */
-export function labelSpots(wish: LabelWish, space: LabelSpace, rails: OutlineRails): LabelSpot[] {
+export function labelSpots(
+  wish: LabelWish,
+  space: LabelSpace,
+  rails: OutlineRails,
+  search: Search,
+): LabelSpot[] {
+  const { rows, growth } = ways[search];
   const { target, width } = wish;
   const { height } = space;
   const [cx, cy] = middle(target);
@@ -38,24 +50,20 @@ export function labelSpots(wish: LabelWish, space: LabelSpace, rails: OutlineRai
   const onRail = (side: RailSide, box: Box, row: number): void => {
     spots.push({ box, beside: false, side, row });
   };
-  for (const shift of shifts) {
+  for (const shift of shiftsUpTo(labelReach + width / 2, growth)) {
     const [x0, x1] = [cx + shift - width / 2, cx + shift + width / 2];
-    if (Math.max(x0 - cx, cx - x1) <= labelReach) {
-      const [top, bottom] = [rails("above", x0, x1), rails("below", x0, x1)];
-      for (const row of [0, 1]) {
-        const off = railGap + row * (height + touching);
-        if (bottom !== undefined)
-          onRail("below", { x0, x1, y0: bottom + off, y1: bottom + off + height }, row);
-        if (top !== undefined)
-          onRail("above", { x0, x1, y0: top - off - height, y1: top - off }, row);
-      }
+    const [top, bottom] = [rails("above", x0, x1), rails("below", x0, x1)];
+    for (let row = 0; row < rows; row++) {
+      const off = railGap + row * (height + touching);
+      onRail("below", { x0, x1, y0: bottom + off, y1: bottom + off + height }, row);
+      onRail("above", { x0, x1, y0: top - off - height, y1: top - off }, row);
     }
+  }
+  for (const shift of shiftsUpTo(labelReach + height / 2, growth)) {
     const [y0, y1] = [cy + shift - height / 2, cy + shift + height / 2];
-    const [left, right] = [rails("left", y0, y1), rails("right", y0, y1)];
-    if (left !== undefined && cx - left < labelReach)
-      onRail("left", { x0: left - railGap - width, x1: left - railGap, y0, y1 }, 0);
-    if (right !== undefined && right - cx < labelReach)
-      onRail("right", { x0: right + railGap, x1: right + railGap + width, y0, y1 }, 0);
+    const [left, right] = [rails("left", y0, y1) - railGap, rails("right", y0, y1) + railGap];
+    if (cx - left < labelReach) onRail("left", { x0: left - width, x1: left, y0, y1 }, 0);
+    if (right - cx < labelReach) onRail("right", { x0: right, x1: right + width, y0, y1 }, 0);
   }
   return spots;
 }

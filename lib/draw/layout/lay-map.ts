@@ -1,10 +1,10 @@
 import type { LaidPlate } from "../../model/laid-plate.ts";
-import { type Box, grown, type Spot } from "./box.ts";
+import { type Box, boxAround, grown, middle, type Spot } from "./box.ts";
 import { type FittedPlate, fitPlate, holeBox } from "./fit-plate.ts";
 import type { LabelWish, PlacedLabel } from "./label-candidate.ts";
 import { mapStrips } from "./map-strips.ts";
 import { outlinePoints } from "./outline-points.ts";
-import { type LabelOrder, placeLabels } from "./place-labels.ts";
+import { type Effort, placeLabels } from "./place-labels.ts";
 
 /** What laying out a map needs to know of type and line: millimetres; `widths` by label. */
 export type MapType = {
@@ -14,19 +14,32 @@ export type MapType = {
   readonly widths: ReadonlyMap<string, number>;
 };
 
-/** A plate's map as numbers: the fitted plate, each hole's box, the hooks' box and a place for every label. */
+/** A plate's map as numbers: the fitted plate, each hole's box, the hooks' box, a place for every label that has one. */
 export type LaidMap = {
   readonly fitted: FittedPlate;
   readonly boxes: ReadonlyMap<string, Box>;
   readonly hooks?: Box;
   readonly labels: readonly PlacedLabel[];
+  /** Keys of labels that have no place. */
+  readonly lost: readonly string[];
 };
 
 /** Key of the hooks' word among the labels. */
 export const hooksKey = "hooks";
 
-const eases = [1, 0.93, 0.86, 0.78, 0.7, 0.6, 0.5];
-const growth = [0, 2, 4, 8, 14, 20, 40];
+/** What is tried in turn: how large the plate is against the room, and how hard its labels are placed. */
+const tries: readonly (Effort & { readonly ease: number })[] = [
+  { ease: 1, search: "likely", moves: 60 },
+  { ease: 0.93, search: "likely", moves: 60 },
+  { ease: 0.86, search: "all", moves: 200 },
+  { ease: 0.78, search: "all", moves: 400 },
+  { ease: 0.7, search: "all", moves: 400 },
+  { ease: 0.6, search: "all", moves: 400 },
+  { ease: 0.5, search: "all", moves: 400 },
+  { ease: 0.78, search: "all", moves: 6000 },
+  { ease: 0.74, search: "all", moves: 6000 },
+];
+const growth = 20;
 const edge = 0.6;
 
 function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
@@ -43,8 +56,6 @@ function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
     : { x0: x1 - long, x1, y0: y - half, y1: y + half };
 }
 
-type Room = { readonly ease: number; readonly lanes: 1 | 2 };
-
 /** Where the plate may lie: labels need a line of text below it, and above it too where there are two lanes. */
 function roomIn(area: Box, type: MapType, lanes: 1 | 2): Box {
   const lane = type.height + 0.9;
@@ -56,11 +67,10 @@ function roomIn(area: Box, type: MapType, lanes: 1 | 2): Box {
   };
 }
 
-/** Rooms to try, the largest plate first: one lane of labels only where that makes the plate clearly larger. */
-function roomsToTry(plate: LaidPlate, area: Box, type: MapType): Room[] {
+/** Lanes of labels to try: one only where that makes the plate clearly larger. */
+function lanesToTry(plate: LaidPlate, area: Box, type: MapType): readonly (1 | 2)[] {
   const scaleOf = (lanes: 1 | 2): number => fitPlate(plate, roomIn(area, type, lanes)).scale;
-  const lanes: (1 | 2)[] = scaleOf(1) > scaleOf(2) * 1.06 ? [1, 2] : [2];
-  return eases.flatMap((ease) => lanes.map((count) => ({ ease, lanes: count })));
+  return scaleOf(1) > scaleOf(2) * 1.06 ? [1, 2] : [2];
 }
 
 function layAt(
@@ -68,10 +78,9 @@ function layAt(
   area: Box,
   type: MapType,
   marked: ReadonlySet<string>,
-  { ease, lanes }: Room,
-  order: LabelOrder,
-): LaidMap | undefined {
-  const fitted = fitPlate(plate, roomIn(area, type, lanes), ease);
+  fitted: FittedPlate,
+  effort: Effort,
+): LaidMap {
   const boxes = new Map(
     plate.holes.map((hole) => [
       hole.label,
@@ -79,66 +88,73 @@ function layAt(
     ]),
   );
   const hooks = hooksBox(plate, fitted);
-  const wishes: LabelWish[] = [...boxes].map(([key, target]) => ({
-    key,
-    target,
-    width: type.widths.get(key) ?? 0,
-    mayLieInside: true,
-  }));
+  const wishes = plate.holes.map(({ label, at }): LabelWish => {
+    const spot = fitted.project(at);
+    return {
+      key: label,
+      at: spot,
+      target: boxes.get(label) ?? boxAround(spot, 0, 0),
+      width: type.widths.get(label) ?? 0,
+      isHole: true,
+      row: label.replace(/[0-9]+$/, ""),
+    };
+  });
   if (hooks)
     wishes.push({
       key: hooksKey,
+      at: middle(hooks),
       target: hooks,
       width: type.widths.get(hooksKey) ?? 0,
-      mayLieInside: false,
+      isHole: false,
     });
   const outline = outlinePoints(plate.outline).map((point): Spot => fitted.project(point));
-  const labels = placeLabels(wishes, { area, outline, height: type.height }, order);
-  return labels && { fitted, boxes, hooks, labels };
+  const placed = placeLabels(wishes, { area, outline, height: type.height }, effort);
+  return { fitted, boxes, hooks, ...placed };
 }
 
 type Size = { readonly width: number; readonly height: number };
 
-function layIn(
-  plate: LaidPlate,
-  size: Size,
-  type: MapType,
-  marked: ReadonlySet<string>,
-): LaidMap | undefined {
+function areaOf(size: Size): Box {
   const { above, below } = mapStrips(size);
-  const area = {
+  return {
     x0: edge,
     x1: size.width - edge,
     y0: above + edge,
     y1: size.height - below - edge,
   };
-  const rooms = roomsToTry(plate, area, type);
-  for (const order of ["along", "scarce"] as const) {
-    for (const room of rooms) {
-      const laid = layAt(plate, area, type, marked, room, order);
-      if (laid) return laid;
+}
+
+/** The first layout in which every label has its place, or the one that lost the fewest. */
+function layIn(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<string>): LaidMap {
+  const lanes = lanesToTry(plate, area, type);
+  let best: LaidMap | undefined;
+  for (const { ease, ...effort } of tries) {
+    for (const count of effort.search === "likely" ? lanes : lanes.slice(-1)) {
+      const fitted = fitPlate(plate, roomIn(area, type, count), ease);
+      const laid = layAt(plate, area, type, marked, fitted, effort);
+      if (laid.lost.length === 0) return laid;
+      if (best === undefined || laid.lost.length < best.lost.length) best = laid;
     }
   }
-  return undefined;
+  if (best === undefined) throw new Error("Nothing was tried");
+  return best;
 }
 
 /** Lays a plate below a strip of words, and above one where there is height; the plate gives way a little where its labels need
- * the room. When even half the size leaves some label without a place, the figure grows higher than asked, so that its sheet
- * is seen not to fit; throws when that does not help either. */
+ * the room. Where they have none the figure grows higher than asked, so that its sheet is seen not to fit; what has no place
+ * even there is named as lost. */
 export function layMap(
   plate: LaidPlate,
   size: Size,
   type: MapType,
   marked: ReadonlySet<string>,
 ): { map: LaidMap; size: Size } {
-  for (const more of growth) {
-    const tall = { ...size, height: size.height + more };
-    const map = layIn(plate, tall, type, marked);
-    if (map) return { map, size: tall };
-  }
-  throw new Error(
-    `The labels of plate "${plate.id}" have no room in ${size.width} × ${size.height} mm`,
-  );
+  const map = layIn(plate, areaOf(size), type, marked);
+  if (map.lost.length === 0) return { map, size };
+  const tall = { ...size, height: size.height + growth };
+  const [room, more] = [size, tall].map((one) => roomIn(areaOf(one), type, 2)) as [Box, Box];
+  const grows = fitPlate(plate, more).scale > fitPlate(plate, room).scale;
+  return { map: grows ? layIn(plate, areaOf(tall), type, marked) : map, size: tall };
 }
 
 /** How large a plate is drawn, in words. */

@@ -3,50 +3,57 @@ import type { Spot } from "./box.ts";
 /** A side of the plate on the figure. */
 export type RailSide = "above" | "below" | "left" | "right";
 
-/** How far the outline goes towards a side, over a stretch of the other axis (mm); undefined where there is no plate. */
-export type OutlineRails = (side: RailSide, from: number, to: number) => number | undefined;
+/** How far the outline goes towards a side, over a stretch of the other axis (mm); beyond the plate as far as at its end. */
+export type OutlineRails = (side: RailSide, from: number, to: number) => number;
 
 const column = 0.5;
 
-type Profile = { readonly least: number[]; readonly most: number[] };
+/** The least and most of one axis in every half-millimetre column of the other, from the column `first` on. */
+type Profile = {
+  readonly first: number;
+  readonly least: Float64Array;
+  readonly most: Float64Array;
+};
 
-/** The least and most of one axis in every half-millimetre column of the other. */
-function profile(outline: readonly Spot[], axis: 0 | 1): Profile {
+function profile(runs: readonly (readonly Spot[])[], axis: 0 | 1): Profile {
   const other = axis === 0 ? 1 : 0;
-  const found: Profile = { least: [], most: [] };
-  outline.forEach((a, at) => {
-    const b = outline[(at + 1) % outline.length] ?? a;
+  const columns = runs.flat().map((spot) => Math.floor(spot[axis] / column));
+  const first = Math.min(...columns);
+  const count = Math.max(...columns) - first + 1;
+  const least = new Float64Array(count).fill(Infinity);
+  const most = new Float64Array(count).fill(-Infinity);
+  const widen = (a: Spot, b: Spot): void => {
     const [low, high] = a[axis] <= b[axis] ? [a, b] : [b, a];
-    const slope =
-      high[axis] === low[axis] ? 0 : (high[other] - low[other]) / (high[axis] - low[axis]);
-    const first = Math.floor(low[axis] / column);
-    const last = Math.floor(high[axis] / column);
-    for (let index = first; index <= last; index++) {
-      const from = Math.max(low[axis], index * column);
-      const to = Math.min(high[axis], (index + 1) * column);
-      const ends =
-        slope === 0
-          ? [low[other], high[other]]
-          : [low[other] + slope * (from - low[axis]), low[other] + slope * (to - low[axis])];
-      found.least[index] = Math.min(found.least[index] ?? Infinity, ...ends);
-      found.most[index] = Math.max(found.most[index] ?? -Infinity, ...ends);
+    const run = high[axis] - low[axis];
+    const along = (place: number): number =>
+      run === 0
+        ? high[other]
+        : low[other] + ((high[other] - low[other]) * (place - low[axis])) / run;
+    for (let index = Math.floor(low[axis] / column); index * column <= high[axis]; index++) {
+      const from = run === 0 ? low[other] : along(Math.max(low[axis], index * column));
+      const to = along(Math.min(high[axis], (index + 1) * column));
+      least[index - first] = Math.min(least[index - first] ?? from, from, to);
+      most[index - first] = Math.max(most[index - first] ?? from, from, to);
     }
-  });
-  return found;
+  };
+  for (const run of runs)
+    for (const [at, a] of run.entries()) widen(a, run[(at + 1) % run.length] ?? a);
+  return { first, least, most };
 }
 
-/** The rails along which labels stand around a closed outline (figure millimetres). */
-export function outlineRails(outline: readonly Spot[]): OutlineRails {
-  const [across, down] = [profile(outline, 0), profile(outline, 1)];
+/** The rails along which labels stand around closed runs of points (figure millimetres). */
+export function outlineRails(runs: readonly (readonly Spot[])[]): OutlineRails {
+  const [across, down] = [profile(runs, 0), profile(runs, 1)];
   return (side, from, to) => {
-    const { least, most } = side === "above" || side === "below" ? across : down;
+    const { first, least, most } = side === "above" || side === "below" ? across : down;
     const outward = side === "below" || side === "right";
     const edges = outward ? most : least;
-    let edge: number | undefined;
-    for (let index = Math.floor(from / column); index <= Math.floor(to / column); index++) {
-      const here = edges[index];
-      if (here === undefined) continue;
-      if (edge === undefined || (outward ? here > edge : here < edge)) edge = here;
+    const at = (place: number): number =>
+      Math.min(Math.max(Math.floor(place / column) - first, 0), edges.length - 1);
+    let edge = edges[at(from)] ?? 0;
+    for (let index = at(from) + 1; index <= at(to); index++) {
+      const here = edges[index] ?? edge;
+      if (outward ? here > edge : here < edge) edge = here;
     }
     return edge;
   };

@@ -1,67 +1,75 @@
-import { barsBetween } from "./bars.ts";
-import { around, middle, overlaps } from "./box.ts";
+import { cornersOf, middle } from "./box.ts";
 import { choosePlaces } from "./choose-places.ts";
-import type { LabelCandidate, LabelSpace, LabelWish, PlacedLabel } from "./label-candidate.ts";
+import { labelBars, rivalsAmong, startsOf } from "./label-bars.ts";
+import type {
+  LabelCandidate,
+  LabelSpace,
+  LabelWish,
+  PlacedLabel,
+  Search,
+} from "./label-candidate.ts";
 import { labelCandidates, plateEdge } from "./label-candidates.ts";
-import { labelsClash } from "./label-clash.ts";
 import { outlineRails } from "./outline-rails.ts";
 
-/** Which labels are placed first: those at the plate's start, or those with the fewest places. */
-export type LabelOrder = "along" | "scarce";
+/** What it costs when neighbours of one row have their labels on different sides, or in different lines of one side. */
+const [otherSide, otherLine] = [1.2, 0.4];
 
-/** How many places of each label are weighed: more when the first order has found nothing. */
-const places: Readonly<Record<LabelOrder, number>> = { along: 64, scarce: 160 };
+/** How closely places are looked for, and how many moves are made to part labels that clash. */
+export type Effort = { readonly search: Search; readonly moves: number };
 
-/** A place for every label, found in the order given; undefined when the space is too crowded to keep all apart.
- * The sum of costs (leader lengths, slants, second rows) is small and nothing overlaps or crosses. Millimetres. */
+/** Labels in their places, and the keys of those that found none. */
+export type PlacedLabels = {
+  readonly labels: readonly PlacedLabel[];
+  readonly lost: readonly string[];
+};
+
+/** A place for every label that has one: nothing overlaps or crosses, and the sum of costs (leader lengths, slants, far rows,
+ * neighbours of one row on different sides) is small. Millimetres. */
 export function placeLabels(
   wishes: readonly LabelWish[],
   space: LabelSpace,
-  order: LabelOrder,
-): PlacedLabel[] | undefined {
-  const most = places[order];
+  { search, moves }: Effort,
+): PlacedLabels {
   const edge = plateEdge(space.outline);
-  const rails = outlineRails(space.outline);
+  const hooks = wishes.filter(({ isHole }) => !isHole).map(({ target }) => cornersOf(target));
+  const rails = outlineRails([space.outline, ...hooks]);
   const along = [...wishes].sort((a, b) => middle(a.target)[0] - middle(b.target)[0]);
   const options = along.map((wish) =>
     labelCandidates(
       wish,
-      along.filter((other) => other !== wish).map(({ target }) => target),
+      along.filter((other) => other !== wish),
       space,
       edge,
       rails,
-      most,
+      search,
     ),
   );
-  if (options.some((mine) => mine.length === 0)) return undefined;
-  if (order === "scarce") {
-    const count = (at: number): number => options[at]?.length ?? 0;
-    const scarce = [...along.keys()].sort((a, b) => count(a) - count(b));
-    return chosenAmong(
-      scarce.flatMap((at) => along[at] ?? []),
-      scarce.map((at) => options[at] ?? []),
-      most,
-    );
-  }
-  return chosenAmong(along, options, most);
+  if (options.some((mine) => mine.length === 0))
+    return { labels: [], lost: along.map(({ key }) => key) };
+  const all = options.flat();
+  const rivals = rivalsAmong(options);
+  const mates = (item: number, other: number): boolean =>
+    along[item]?.row !== undefined && along[item]?.row === along[other]?.row;
+  const chosen = choosePlaces(moves, {
+    starts: startsOf(options),
+    rivals,
+    cost: new Float64Array(all.map(({ cost }) => cost)),
+    bars: labelBars(options, rivals),
+    together: (item, option, chosen) => {
+      let cost = 0;
+      for (const other of [item - 1, item + 1])
+        if (mates(item, other)) cost += unlike(all[option], all[chosen[other] ?? -1]);
+      return cost;
+    },
+  });
+  const placed = along.map(({ key }, item) => ({ key, place: all[chosen[item] ?? -1] }));
+  return {
+    labels: placed.flatMap(({ key, place }) => (place ? [{ key, ...place }] : [])),
+    lost: placed.filter(({ place }) => place === undefined).map(({ key }) => key),
+  };
 }
 
-function chosenAmong(
-  wishes: readonly LabelWish[],
-  options: readonly (readonly LabelCandidate[])[],
-  most: number,
-): PlacedLabel[] | undefined {
-  const reaches = options.map((mine) => around(mine.map(({ extent }) => extent)));
-  const rivals = (item: number, other: number): boolean => {
-    const [a, b] = [reaches[item], reaches[other]];
-    return a !== undefined && b !== undefined && overlaps(a, b);
-  };
-  const chosen = choosePlaces(
-    options.map((mine) => mine.map(({ cost }) => cost)),
-    barsBetween(options, most, rivals, labelsClash),
-  );
-  return chosen?.flatMap((option, item) => {
-    const [wish, place] = [wishes[item], options[item]?.[option]];
-    return wish && place ? [{ key: wish.key, ...place }] : [];
-  });
+function unlike(a: LabelCandidate | undefined, b: LabelCandidate | undefined): number {
+  if (a === undefined || b === undefined) return 0;
+  return a.side !== b.side ? otherSide : a.line !== b.line ? otherLine : 0;
 }
