@@ -6,26 +6,33 @@ import type { ReadMap } from "./read-map.ts";
 type Item = { minX: number; minY: number; maxX: number; maxY: number; what: string };
 type Line = readonly [number, number, number, number];
 
+/** On which side of a line a point lies: the sign tells. */
+function side(line: Line, x: number, y: number): number {
+  return (line[2] - line[0]) * (y - line[1]) - (line[3] - line[1]) * (x - line[0]);
+}
+
+/** Whether the stretches of two lines along one axis lie apart. */
+function apart(a: Line, b: Line, axis: 0 | 1): boolean {
+  const far = axis === 0 ? 2 : 3;
+  return (
+    Math.min(a[axis], a[far]) > Math.max(b[axis], b[far]) ||
+    Math.min(b[axis], b[far]) > Math.max(a[axis], a[far])
+  );
+}
+
 /** Whether two lines share a point: their boxes do, and neither has both ends of the other strictly on one side. */
 function cross(a: Line, b: Line): boolean {
-  const span = (line: Line, axis: 0 | 1): [number, number] => [
-    Math.min(line[axis], line[axis + 2] as number),
-    Math.max(line[axis], line[axis + 2] as number),
-  ];
-  for (const axis of [0, 1] as const) {
-    const [[low, high], [otherLow, otherHigh]] = [span(a, axis), span(b, axis)];
-    if (low > otherHigh || otherLow > high) return false;
-  }
-  const side = (line: Line, x: number, y: number): number =>
-    (line[2] - line[0]) * (y - line[1]) - (line[3] - line[1]) * (x - line[0]);
+  if (apart(a, b, 0) || apart(a, b, 1)) return false;
   return (
     side(a, b[0], b[1]) * side(a, b[2], b[3]) <= 0 && side(b, a[0], a[1]) * side(b, a[2], a[3]) <= 0
   );
 }
 
+function within({ minX, minY, maxX, maxY }: Item, x: number, y: number): boolean {
+  return x > minX && x < maxX && y > minY && y < maxY;
+}
+
 function meets(line: Line, box: Item): boolean {
-  const within = (x: number, y: number): boolean =>
-    x > box.minX && x < box.maxX && y > box.minY && y < box.maxY;
   const { minX, minY, maxX, maxY } = box;
   const sides: Line[] = [
     [minX, minY, maxX, minY],
@@ -33,7 +40,7 @@ function meets(line: Line, box: Item): boolean {
     [maxX, maxY, minX, maxY],
     [minX, maxY, minX, minY],
   ];
-  return within(line[0], line[1]) || sides.some((side) => cross(line, side));
+  return within(box, line[0], line[1]) || sides.some((edge) => cross(line, edge));
 }
 
 /** Box of one hole from the plate's data, the map's scale and the place read from the drawing. */

@@ -11,8 +11,9 @@ export type Options = {
   together(item: number, option: number, chosen: Int32Array): number;
 };
 
-/** What a clash counts against the costs, and how often all is looked over for cheaper places at the end. */
-const [clash, polishes] = [12, 6];
+/** What a clash counts against the costs while places are looked for, what it counts when they are found, and how often all is
+ * looked over for cheaper places then. */
+const [bad, never, polishes] = [12, 1e6, 6];
 
 /** One option an item so that none clash and the sum of costs is small, -1 for items that found no place. Each item first
  * takes what looks best; then, in at most `moves` moves, the item in trouble that gains most takes another option; where no move gains,
@@ -36,6 +37,7 @@ class Field {
   readonly #options: Options;
   readonly #against: Float64Array;
   readonly #weights: Float64Array;
+  #clash = bad;
 
   constructor(options: Options) {
     this.#options = options;
@@ -58,7 +60,7 @@ class Field {
 
   #value(item: number, option: number, most = Infinity): number {
     const { cost, together } = this.#options;
-    const own = (this.#against[option] ?? 0) * clash + (cost[option] ?? 0);
+    const own = (this.#against[option] ?? 0) * this.#clash + (cost[option] ?? 0);
     return own >= most ? own : own + together(item, option, this.chosen);
   }
 
@@ -117,8 +119,9 @@ class Field {
     }
   }
 
-  /** Takes away the places of items in trouble, the one in most trouble first, until none is. */
+  /** Takes away the places of items in trouble, the one in most trouble first, until none is; nothing clashes from then on. */
   drop(): void {
+    this.#clash = never;
     for (;;) {
       let [worst, most] = [-1, 0];
       for (let item = 0; item < this.items; item++) {
@@ -130,15 +133,15 @@ class Field {
     }
   }
 
-  /** Moves each placed item to its cheapest free option; tells whether any moved. */
+  /** Moves each item to its cheapest free option; tells whether any moved. */
   polish(): boolean {
     let moved = false;
     for (let item = 0; item < this.items; item++) {
       const option = this.chosen[item] ?? -1;
-      if (option < 0) continue;
-      const other = this.best(item);
-      if (other.value >= this.#value(item, option) - 1e-9) continue;
-      this.take(item, other.option);
+      const { option: other, value } = this.best(item);
+      const now = option < 0 ? never : this.#value(item, option);
+      if (value >= now - 1e-9) continue;
+      this.take(item, other);
       moved = true;
     }
     return moved;

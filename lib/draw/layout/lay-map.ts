@@ -1,5 +1,5 @@
 import type { LaidPlate } from "../../model/laid-plate.ts";
-import { type Box, boxAround, grown, middle, type Spot } from "./box.ts";
+import { type Box, boxAround, gapBetween, grown, middle, type Spot } from "./box.ts";
 import { type FittedPlate, fitPlate, holeBox } from "./fit-plate.ts";
 import type { LabelWish, PlacedLabel } from "./label-candidate.ts";
 import { mapStrips } from "./map-strips.ts";
@@ -31,6 +31,7 @@ export const hooksKey = "hooks";
 const tries: readonly (Effort & { readonly ease: number })[] = [
   { ease: 1, search: "likely", moves: 60 },
   { ease: 0.93, search: "likely", moves: 60 },
+  { ease: 1, search: "all", moves: 150 },
   { ease: 0.86, search: "all", moves: 200 },
   { ease: 0.78, search: "all", moves: 400 },
   { ease: 0.7, search: "all", moves: 400 },
@@ -39,7 +40,9 @@ const tries: readonly (Effort & { readonly ease: number })[] = [
   { ease: 0.78, search: "all", moves: 6000 },
   { ease: 0.74, search: "all", moves: 6000 },
 ];
-const growth = 20;
+const few = 1;
+const growths = [8, 20];
+const [leastRing, ringGap] = [0.55, 0.15];
 const edge = 0.6;
 
 function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
@@ -73,6 +76,12 @@ function lanesToTry(plate: LaidPlate, area: Box, type: MapType): readonly (1 | 2
   return scaleOf(1) > scaleOf(2) * 1.06 ? [1, 2] : [2];
 }
 
+/** How far a ring stands off its hole: `most`, or half the way to the nearest other hole, so that two rings never meet. */
+function ringMargin(hole: Box, others: readonly Box[], most: number): number {
+  const gap = Math.min(...others.map((other) => gapBetween(hole, other)));
+  return Math.max(leastRing, Math.min(most, gap / 2 - ringGap));
+}
+
 function layAt(
   plate: LaidPlate,
   area: Box,
@@ -81,11 +90,14 @@ function layAt(
   fitted: FittedPlate,
   effort: Effort,
 ): LaidMap {
+  const bare = plate.holes.map((hole) => holeBox(hole, fitted, type.line));
   const boxes = new Map(
-    plate.holes.map((hole) => [
-      hole.label,
-      grown(holeBox(hole, fitted, type.line), marked.has(hole.label) ? type.ring : 0),
-    ]),
+    plate.holes.map(({ label }, index) => {
+      const own = bare[index] ?? fitted.box;
+      if (!marked.has(label)) return [label, own];
+      const others = bare.filter((_, other) => other !== index);
+      return [label, grown(own, ringMargin(own, others, type.ring))];
+    }),
   );
   const hooks = hooksBox(plate, fitted);
   const wishes = plate.holes.map(({ label, at }): LabelWish => {
@@ -124,16 +136,20 @@ function areaOf(size: Size): Box {
   };
 }
 
-/** The first layout in which every label has its place, or the one that lost the fewest. */
+/** The first layout in which every label has its place, or the one that lost the fewest. A plate so large that the likely
+ * places leave many labels lost is not searched closely. */
 function layIn(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<string>): LaidMap {
   const lanes = lanesToTry(plate, area, type);
+  const lostAt = new Map<number, number>();
   let best: LaidMap | undefined;
   for (const { ease, ...effort } of tries) {
+    if ((lostAt.get(ease) ?? 0) > few) continue;
     for (const count of effort.search === "likely" ? lanes : lanes.slice(-1)) {
       const fitted = fitPlate(plate, roomIn(area, type, count), ease);
       const laid = layAt(plate, area, type, marked, fitted, effort);
       if (laid.lost.length === 0) return laid;
       if (best === undefined || laid.lost.length < best.lost.length) best = laid;
+      lostAt.set(ease, effort.search === "likely" ? laid.lost.length : 0);
     }
   }
   if (best === undefined) throw new Error("Nothing was tried");
@@ -149,12 +165,15 @@ export function layMap(
   type: MapType,
   marked: ReadonlySet<string>,
 ): { map: LaidMap; size: Size } {
-  const map = layIn(plate, areaOf(size), type, marked);
-  if (map.lost.length === 0) return { map, size };
-  const tall = { ...size, height: size.height + growth };
-  const [room, more] = [size, tall].map((one) => roomIn(areaOf(one), type, 2)) as [Box, Box];
-  const grows = fitPlate(plate, more).scale > fitPlate(plate, room).scale;
-  return { map: grows ? layIn(plate, areaOf(tall), type, marked) : map, size: tall };
+  const scaleIn = (one: Size): number => fitPlate(plate, roomIn(areaOf(one), type, 2)).scale;
+  let map = layIn(plate, areaOf(size), type, marked);
+  let paper = size;
+  for (const growth of growths) {
+    if (map.lost.length === 0) break;
+    paper = { ...size, height: size.height + growth };
+    if (scaleIn(paper) > scaleIn(size)) map = layIn(plate, areaOf(paper), type, marked);
+  }
+  return { map, size: paper };
 }
 
 /** How large a plate is drawn, in words. */

@@ -25,15 +25,15 @@ function profile(runs: readonly (readonly Spot[])[], axis: 0 | 1): Profile {
   const widen = (a: Spot, b: Spot): void => {
     const [low, high] = a[axis] <= b[axis] ? [a, b] : [b, a];
     const run = high[axis] - low[axis];
-    const along = (place: number): number =>
-      run === 0
-        ? high[other]
-        : low[other] + ((high[other] - low[other]) * (place - low[axis])) / run;
+    const slope = run === 0 ? 0 : (high[other] - low[other]) / run;
     for (let index = Math.floor(low[axis] / column); index * column <= high[axis]; index++) {
-      const from = run === 0 ? low[other] : along(Math.max(low[axis], index * column));
-      const to = along(Math.min(high[axis], (index + 1) * column));
-      least[index - first] = Math.min(least[index - first] ?? from, from, to);
-      most[index - first] = Math.max(most[index - first] ?? from, from, to);
+      const from = low[other] + slope * Math.max(0, index * column - low[axis]);
+      const end =
+        run === 0
+          ? high[other]
+          : low[other] + slope * Math.min(run, (index + 1) * column - low[axis]);
+      least[index - first] = Math.min(least[index - first] ?? from, from, end);
+      most[index - first] = Math.max(most[index - first] ?? from, from, end);
     }
   };
   for (const run of runs)
@@ -48,13 +48,17 @@ export function outlineRails(runs: readonly (readonly Spot[])[]): OutlineRails {
     const { first, least, most } = side === "above" || side === "below" ? across : down;
     const outward = side === "below" || side === "right";
     const edges = outward ? most : least;
-    const at = (place: number): number =>
-      Math.min(Math.max(Math.floor(place / column) - first, 0), edges.length - 1);
-    let edge = edges[at(from)] ?? 0;
-    for (let index = at(from) + 1; index <= at(to); index++) {
+    const last = columnOf(to, first, edges.length);
+    let edge = edges[columnOf(from, first, edges.length)] ?? 0;
+    for (let index = columnOf(from, first, edges.length) + 1; index <= last; index++) {
       const here = edges[index] ?? edge;
       if (outward ? here > edge : here < edge) edge = here;
     }
     return edge;
   };
+}
+
+/** The column that a place lies in, the first or last one beyond the ends. */
+function columnOf(place: number, first: number, count: number): number {
+  return Math.min(Math.max(Math.floor(place / column) - first, 0), count - 1);
 }
