@@ -9,9 +9,9 @@ import { Stop } from "./model/stop.ts";
 import { zipFolder } from "./publish/zip.ts";
 import { jsonSchemas } from "./report/json-schemas.ts";
 import { renderSheet } from "./site/render-sheet.ts";
-import { configurePages, copyAssets } from "./site/write-site.ts";
+import { configureSite, copyAssets } from "./site/write-site.ts";
 
-type Config = Parameters<typeof configurePages>[0] & {
+type Config = Parameters<typeof configureSite>[0] & {
   on(event: "eleventy.after", then: () => void): void;
 };
 
@@ -39,7 +39,7 @@ export function configureBarePages(config: Config): { dir: { input: string; outp
   const drawings = siteDrawings({ catalogue, derived, pictures, today }, sheets);
   const input = { ...told, rules, pictures, drawings, today, pdf: false };
   const output = ".dist-pages";
-  configurePages(config, input);
+  configureSite(config, input);
   config.on("eleventy.after", () => {
     copyAssets(output, input);
     mkdirSync(join(output, "schema"), { recursive: true });

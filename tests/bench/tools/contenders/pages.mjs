@@ -1,0 +1,14 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { tsImport } from "tsx/esm/api";
+import { hashInputs } from "../../../../lib/setup/unchanged.mjs";
+
+// Builds the pages of a folder of instruments, unless the hash of all that they depend on says that they stand already.
+const [library = "", out = ""] = process.argv.slice(2);
+const kept = join(out, "inputs");
+const inputs = hashInputs({ root: process.cwd(), library, argv: [] });
+if (!existsSync(kept) || readFileSync(kept, "utf8") !== inputs) {
+  const { buildPages } = await tsImport("./pages.ts", import.meta.url);
+  await buildPages(library, out);
+  writeFileSync(kept, inputs);
+}
