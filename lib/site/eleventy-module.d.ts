@@ -3,7 +3,7 @@ declare module "@11ty/eleventy" {
     readonly ignores: Set<string>;
     setUseGitIgnore(use: boolean): void;
     setTemplateFormats(formats: readonly string[]): void;
-    setNunjucksEnvironmentOptions(options: object): void;
+    setLibrary(engine: "njk", environment: object): void;
     addGlobalData(name: string, data: unknown): void;
   };
   export default class Eleventy {

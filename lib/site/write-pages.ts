@@ -2,7 +2,7 @@ import { join } from "node:path";
 import Eleventy, { type EleventyConfig } from "@11ty/eleventy";
 import type { Publisher } from "../model/publisher.ts";
 import { Stop } from "../model/stop.ts";
-import { templatesFolder } from "./nunjucks.ts";
+import { templateEnvironment, templatesFolder } from "./nunjucks.ts";
 import type { Link, Page } from "./page.ts";
 
 /** What the publisher says on every page. */
@@ -62,12 +62,14 @@ export function configurePages(
   config.setUseGitIgnore(false);
   config.ignores.delete("**/node_modules/**");
   config.setTemplateFormats(["njk"]);
-  config.setNunjucksEnvironmentOptions({
-    autoescape: true,
-    throwOnUndefined: true,
-    trimBlocks: true,
-    lstripBlocks: true,
-  });
+  // Eleventy compiles what stands in its own folder anew for each page; what is included from here it compiles once.
+  config.setLibrary("njk", templateEnvironment());
+  config.addGlobalData(
+    "permalink",
+    () =>
+      ({ leaf }: { readonly leaf: Page }) =>
+        leaf.path,
+  );
   config.addGlobalData("pages", pages);
   config.addGlobalData("site", {
     language,

@@ -74,7 +74,7 @@ const contents: PackContents = {
 };
 
 describe.each([
-  { name: "pages/page.njk", folder: "pages", sample: page, least: 60 },
+  { name: "site/page.njk", folder: "site", sample: page, least: 60 },
   { name: "packs/contents.njk", folder: "packs", sample: contents, least: 9 },
 ])("the template $name", ({ name, folder, sample, least }) => {
   const sources = readTemplates([folder]);
