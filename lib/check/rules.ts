@@ -9,6 +9,7 @@ import { citedSectionIsThere } from "./rules/cited-section-is-there.ts";
 import { drawnLengthIsInTheRack } from "./rules/drawn-length-is-in-the-rack.ts";
 import { drillIsLongerThanItsReach } from "./rules/drill-is-longer-than-its-reach.ts";
 import { drillReachesTheLongestScrew } from "./rules/drill-reaches-the-longest-screw.ts";
+import { drillsShareACoupling } from "./rules/drills-share-a-coupling.ts";
 import { driverJoinsItsHandle } from "./rules/driver-joins-its-handle.ts";
 import { everyHoleIsLabelledOnce } from "./rules/every-hole-is-labelled-once.ts";
 import { everyLengthIsInStock } from "./rules/every-length-is-in-stock.ts";
@@ -123,6 +124,7 @@ export const rules: readonly Rule[] = [
   drawnLengthIsInTheRack,
   drillIsLongerThanItsReach,
   drillReachesTheLongestScrew,
+  drillsShareACoupling,
   driverJoinsItsHandle,
   everyHoleIsLabelledOnce,
   everyLengthIsInStock,
