@@ -91,6 +91,13 @@ export const unknowables: readonly Unknowable[] = [
     kinds: /^one-(more|less)$/,
   },
   {
+    what: "The GTIN of a part left out",
+    why: "Not every part has one; only its label tells.",
+    of: "instrument",
+    field: /^gtin$/,
+    kinds: /^fact-removed$/,
+  },
+  {
     what: "A caution for a whole technique beyond those it requires, left out or replaced",
     why: "It is the publisher's own addition; no list but this one holds it.",
     of: "recipe",
