@@ -1,16 +1,21 @@
 import { z } from "zod";
 import { type DefinitionKind, definitions } from "../model/definition.ts";
+import { CheckReport } from "../model/report.ts";
 
-/** A JSON Schema for each kind of definition, as an author writes it, by file name ("zone.json"); editors complete from it. */
+function written(title: string, schema: z.ZodType): [file: string, text: string] {
+  const json = z.toJSONSchema(schema, {
+    io: "input",
+    target: "draft-2020-12",
+    unrepresentable: "any",
+  });
+  return [`${title}.json`, `${JSON.stringify({ title, ...json }, null, 2)}\n`];
+}
+
+/** A JSON Schema for each kind of definition, as an author writes it, by file name ("zone.json"), from which editors complete; and one for what a check reports as JSON ("check-report.json"). */
 export function jsonSchemas(): ReadonlyMap<string, string> {
-  return new Map(
-    (Object.keys(definitions) as DefinitionKind[]).map((kind) => {
-      const schema = z.toJSONSchema(definitions[kind].schema, {
-        io: "input",
-        target: "draft-2020-12",
-        unrepresentable: "any",
-      });
-      return [`${kind}.json`, `${JSON.stringify({ title: kind, ...schema }, null, 2)}\n`];
-    }),
-  );
+  const kinds = Object.keys(definitions) as DefinitionKind[];
+  return new Map([
+    ...kinds.map((kind) => written(kind, definitions[kind].schema)),
+    written("check-report", CheckReport),
+  ]);
 }

@@ -1,10 +1,11 @@
 import type { LocatedFinding } from "../model/finding.ts";
+import type { CheckReport } from "../model/report.ts";
 import { closingLine, countsOf } from "./closing-line.ts";
 import { inOrder } from "./report-text.ts";
 
-/** All findings in order as JSON; `format` counts up when the shape changes. Files are relative to `library`. */
+/** All findings in order as JSON, in the shape of `CheckReport`. Files are relative to `library`. */
 export function reportJson(findings: readonly LocatedFinding[], library: string): string {
-  const report = {
+  const report: CheckReport = {
     format: 2,
     library,
     counts: countsOf(findings),
@@ -14,14 +15,14 @@ export function reportJson(findings: readonly LocatedFinding[], library: string)
         file: place.file,
         line,
         column,
-        path: place.path,
+        path: [...place.path],
         severity,
         rule,
         message,
         why,
         fix,
-        frame,
-        signed: signed ?? null,
+        frame: [...frame],
+        signed: signed ? { ...signed } : null,
       }),
     ),
   };

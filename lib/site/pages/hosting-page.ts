@@ -39,12 +39,13 @@ export function hostingPage({ pdf }: SiteInput): Page {
       { kind: "heading", text: "Header lines", id: "headers" },
       { kind: "text", text: "If your server can send header lines, send these with every page:" },
       { kind: "code", text: headers.join("\n") },
-      { kind: "heading", text: "Schemas, for editors of a library", id: "schemas" },
+      { kind: "heading", text: "Schemas, for editors and other programs", id: "schemas" },
       {
         kind: "links",
-        links: Object.keys(definitions)
-          .sort()
-          .map((kind) => ({ text: `Schema: ${kind}`, to: `schema/${kind}.json` })),
+        links: [...Object.keys(definitions).sort(), "check-report"].map((kind) => ({
+          text: `Schema: ${kind}`,
+          to: `schema/${kind}.json`,
+        })),
       },
     ],
   };
