@@ -1,8 +1,10 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { cellGrid } from "./impose/cell-grid.ts";
 import { imposed } from "./impose/imposed.ts";
+import { printShop } from "./impose/print-shop.ts";
+import { twoUp } from "./impose/two-up.ts";
 import type { BuiltPack } from "./model/built.ts";
 import type { Publisher } from "./model/publisher.ts";
 import type { PocketView, SheetView } from "./model/sheet.ts";
@@ -14,44 +16,141 @@ const font = fileURLToPath(
   ),
 );
 const papers = [
-  { id: "a4", name: "A4", size: [210, 297] },
-  { id: "letter", name: "US Letter", size: [215.9, 279.4] },
+  { id: "a4", name: "A4", size: [210, 297], half: "a5-landscape" },
+  { id: "letter", name: "US Letter", size: [215.9, 279.4], half: "half-letter-landscape" },
 ] as const;
 
-/** Lays every card of two faces, many on a paper, front and back, ready to print on both sides and to cut; from the PDFs in `staging`. */
-export async function imposeLibrary(
-  sheets: readonly SheetView[],
-  publisher: Publisher,
-  { staging, today }: { readonly staging: string; readonly today: string },
-): Promise<BuiltPack[]> {
-  const bytes = readFileSync(font);
-  const { right, up } = publisher.cards?.duplex_offset ?? { right: 0, up: 0 };
-  const fronts = sheets.filter(
-    (sheet): sheet is PocketView => sheet.kind === "pocket" && sheet.face === "front",
-  );
-  const built: BuiltPack[] = [];
-  for (const { id, format, identity, system, systemName } of fronts)
+type Made = Omit<BuiltPack, "bytes"> & { readonly pdf: Uint8Array };
+type Day = { readonly staging: string; readonly today: string };
+
+const read = (staging: string, id: string, format: string): Uint8Array =>
+  readFileSync(join(staging, `pdf/${id}.${format}.pdf`));
+const slugOf = ({ identity: { card, issue } }: SheetView, today: string): string =>
+  `${card} · ${issue} · ${today}`;
+
+/** Cards of two faces, many on a paper, ready to print on both sides and to cut. */
+async function pockets(
+  fronts: readonly PocketView[],
+  { cards }: Publisher,
+  { staging, today }: Day,
+): Promise<Made[]> {
+  const { right, up } = cards?.duplex_offset ?? { right: 0, up: 0 };
+  const made: Made[] = [];
+  for (const front of fronts)
     for (const { id: paper, name, size } of papers) {
+      const { id, format, system, systemName } = front;
       const base = id.replace(/-front$/, "");
-      const read = (face: string) =>
-        readFileSync(join(staging, `pdf/${base}-${face}.${format.id}.pdf`));
       const card = [format.width, format.height] as const;
       const title = `${systemName}: pocket cards, both sides, ${cellGrid(size, card).length} on ${name}, print only`;
       const pdf = await imposed({
         title,
         paper: size,
         card,
-        front: read("front"),
-        back: read("back"),
+        front: read(staging, `${base}-front`, format.id),
+        back: read(staging, `${base}-back`, format.id),
         offset: [right / 1000, up / 1000],
-        slug: `${identity.card} · ${identity.issue} · ${today}`,
-        font: bytes,
+        slug: slugOf(front, today),
+        font: readFileSync(font),
         day: today,
       });
-      const file = `imposed/${base}.${format.id}.${paper}.pdf`;
-      mkdirSync(join(staging, "imposed"), { recursive: true });
-      writeFileSync(join(staging, file), pdf);
-      built.push({ file, title, bytes: pdf.length, system, paper: name });
+      made.push({
+        file: `imposed/${base}.${format.id}.${paper}.pdf`,
+        title,
+        system,
+        paper: name,
+        pdf,
+      });
     }
-  return built;
+  return made;
+}
+
+/** The plate maps of a system that have half a paper's size, two on a paper. */
+async function halves(sheets: readonly SheetView[], { staging, today }: Day): Promise<Made[]> {
+  const made: Made[] = [];
+  for (const { id: paper, name, size, half } of papers) {
+    const own = sheets.filter(
+      ({ format, kind, practice }) => format.id === half && kind === "plate-map" && !practice,
+    );
+    for (const system of new Set(own.map((sheet) => sheet.system))) {
+      const cards = own.filter((sheet) => sheet.system === system);
+      const [first] = cards;
+      if (!first) continue;
+      const title = `${first.systemName}: plate maps, two on ${name}, print only`;
+      const pdf = await twoUp({
+        title,
+        subject: cards.map(({ identity }) => identity.card).join(", "),
+        paper: size,
+        card: [first.format.width, first.format.height],
+        cards: cards.map((sheet) => read(staging, sheet.id, half)),
+        day: today,
+      });
+      made.push({
+        file: `imposed/${system}-plate-maps.${half}.${paper}.pdf`,
+        title,
+        system,
+        paper: name,
+        pdf,
+      });
+    }
+  }
+  return made;
+}
+
+/** What a print shop makes: posters, and pocket cards of two faces. */
+async function forPrintShop(
+  sheets: readonly SheetView[],
+  { staging, today }: Day,
+): Promise<Made[]> {
+  const made: Made[] = [];
+  for (const sheet of sheets) {
+    const { id, kind, format, system } = sheet;
+    const faces =
+      kind === "poster"
+        ? [id]
+        : kind === "pocket" && sheet.face === "front"
+          ? [id, id.replace(/-front$/, "-back")]
+          : [];
+    if (faces.length === 0 || sheet.practice) continue;
+    const title = `${sheet.title}, ${format.name}, with bleed and crop marks, print only`;
+    const pdf = await printShop({
+      title,
+      pages: faces.map((face) => read(staging, face, format.id)),
+      card: [format.width, format.height],
+      bleed: format.bleed,
+      margin: format.margin,
+      slug: slugOf(sheet, today),
+      font: readFileSync(font),
+      day: today,
+    });
+    made.push({
+      file: `print-shop/${id}.${format.id}.pdf`,
+      title,
+      system,
+      paper: format.name,
+      pdf,
+    });
+  }
+  return made;
+}
+
+/** Lays cards out for printing and cutting from the PDFs in `staging`: cards of two faces many on a paper, plate maps two on a
+ * paper, posters and pocket cards with bleed and crop marks. */
+export async function imposeLibrary(
+  sheets: readonly SheetView[],
+  publisher: Publisher,
+  day: Day,
+): Promise<BuiltPack[]> {
+  const fronts = sheets.filter(
+    (sheet): sheet is PocketView => sheet.kind === "pocket" && sheet.face === "front",
+  );
+  const made = [
+    ...(await pockets(fronts, publisher, day)),
+    ...(await halves(sheets, day)),
+    ...(await forPrintShop(sheets, day)),
+  ];
+  return made.map(({ pdf, ...told }) => {
+    mkdirSync(dirname(join(day.staging, told.file)), { recursive: true });
+    writeFileSync(join(day.staging, told.file), pdf);
+    return { ...told, bytes: pdf.length };
+  });
 }

@@ -22,6 +22,7 @@ const fonts = join(root, "node_modules/@fontsource/atkinson-hyperlegible-next/fi
 /** How sheets and their files are named: `${id}.${format}`. */
 export const keyOf = (sheet: SheetView): string => `${sheet.id}.${sheet.format.id}`;
 const pdfOf = (sheet: SheetView): string => `pdf/${keyOf(sheet)}.pdf`;
+const greyOf = (file: string): string => file.replace(/\.pdf$/, ".grey.pdf");
 const thumbnailOf = (file: string): string => file.replace(/^pdf\/(.*)\.pdf$/, "thumbs/$1.png");
 
 /** What printing gave: measurements for the rules, sizes for the site, records for the manifest. */
@@ -98,6 +99,7 @@ function packJob(pack: Pack, fragments: ReadonlyMap<string, string>): PrintJob {
       [pack.title, first, ...pack.entries.flatMap(({ title, page }) => [title, page])],
       ...pack.sheets.map((sheet, index) => [...expectedTexts(sheet), others[index] ?? ""]),
     ],
+    grey: true,
     thumbnail: false,
   };
 }
@@ -126,8 +128,10 @@ export async function printLibrary(
     mkdirSync(dirname(join(staging, file)), { recursive: true });
     writeFileSync(join(staging, file), data);
   };
-  const keep = ({ file, pdf, thumbnail, facts }: Printed, from: string): void => {
+  const keep = ({ file, pdf, grey, thumbnail, facts }: Printed, from: string): void => {
     put(file, pdf);
+    if (grey) put(greyOf(file), grey);
+    sizes.set(greyOf(file), grey?.length ?? 0);
     if (thumbnail) put(thumbnailOf(file), thumbnail);
     sizes.set(file, pdf.length);
     found.set(file, { from, facts });
@@ -139,8 +143,10 @@ export async function printLibrary(
     const known = before.print(file, from);
     const pdf = known && before.bytes(file);
     const thumbnail = known && job.thumbnail ? before.bytes(thumbnailOf(file)) : undefined;
-    if (!known || !pdf || (job.thumbnail && !thumbnail)) return true;
-    keep({ file, pdf, facts: known.facts, ...(thumbnail ? { thumbnail } : {}) }, from);
+    const grey = known && job.grey ? before.bytes(greyOf(file)) : undefined;
+    if (!known || !pdf || (job.thumbnail && !thumbnail) || (job.grey && !grey)) return true;
+    const more = { ...(thumbnail ? { thumbnail } : {}), ...(grey ? { grey } : {}) };
+    keep({ file, pdf, facts: known.facts, ...more }, from);
     return false;
   });
   const language = sheets[0]?.identity.language ?? "en";
@@ -175,13 +181,12 @@ export async function printLibrary(
       ]),
     ),
     records: Object.fromEntries(jobs.map(({ file }) => [file, recordOf(file)])),
-    packs: packs.map(({ file, title, system, paper }) => ({
-      file,
-      title,
-      bytes: sizes.get(file) ?? 0,
-      system,
-      paper,
-    })),
+    packs: packs.flatMap(({ file, title, system, paper }) =>
+      [
+        { file, title },
+        { file: greyOf(file), title: `${title}, in greys` },
+      ].map((one) => ({ ...one, bytes: sizes.get(one.file) ?? 0, system, paper })),
+    ),
     anew: fresh.map(({ file }) => file),
   };
 }

@@ -1,6 +1,7 @@
-import { PDFDocument, type PDFPage, rgb } from "@cantoo/pdf-lib";
+import { PDFDocument } from "@cantoo/pdf-lib";
 import * as fontkit from "fontkit";
-import { type Cell, cellGrid } from "./cell-grid.ts";
+import { cellGrid } from "./cell-grid.ts";
+import { cropMarks } from "./crop-marks.ts";
 
 /** What is laid on one paper: the fronts, and the backs where it is printed on both sides; sizes in millimetres. */
 export type Imposition = {
@@ -20,35 +21,6 @@ export type Imposition = {
 };
 
 const point = 72 / 25.4;
-const markLength = 2;
-const markGap = 1;
-const black = rgb(0, 0, 0);
-
-/** Crop marks at the four corners of a card, outside it. */
-function cropMarks(
-  page: PDFPage,
-  { x, y }: Cell,
-  [width, height]: readonly [number, number],
-): void {
-  const line = (x1: number, y1: number, x2: number, y2: number): void =>
-    page.drawLine({
-      start: { x: x1 * point, y: y1 * point },
-      end: { x: x2 * point, y: y2 * point },
-      thickness: 0.25,
-      color: black,
-    });
-  for (const [right, away] of [
-    [x, -1],
-    [x + width, 1],
-  ] as const)
-    for (const [up, off] of [
-      [y, -1],
-      [y + height, 1],
-    ] as const) {
-      line(right + away * markGap, up, right + away * (markGap + markLength), up);
-      line(right, up + off * markGap, right, up + off * (markGap + markLength));
-    }
-}
 
 /** A print-only PDF with as many copies of a card as its paper takes, crop marks and slug line; backs mirrored for turning over the long edge.
  * It is not tagged: the card's own PDF is the one to read. Same input, same bytes. */

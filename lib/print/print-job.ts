@@ -17,6 +17,8 @@ export type PrintJob = {
   readonly texts: readonly string[];
   /** Texts that must be met on each page of a pack; in place of `texts`. */
   readonly textsByPage?: readonly (readonly string[])[];
+  /** Whether it is wanted in greys too. */
+  readonly grey?: boolean;
   /** Whether it is also shown on a screen, to measure what runs over and to take a small picture. */
   readonly thumbnail: boolean;
 };
@@ -25,6 +27,8 @@ export type PrintJob = {
 export type Printed = {
   readonly file: string;
   readonly pdf: Uint8Array;
+  /** The same in shades of grey only. */
+  readonly grey?: Uint8Array;
   readonly thumbnail?: Uint8Array;
   readonly facts: PrintFacts;
 };

@@ -1,3 +1,4 @@
+import { greyObjects } from "./grey-objects.ts";
 import { packObjects } from "./pack-objects.ts";
 import { pdfBook } from "./pdf-book.ts";
 import { pdfObjects } from "./pdf-objects.ts";
@@ -31,6 +32,7 @@ export function readBack(
     return {
       file: job.file,
       pdf: packObjects(objects),
+      ...(job.grey ? { grey: packObjects(greyObjects(objects)) } : {}),
       ...(thumbnail ? { thumbnail } : {}),
       facts: { pages, overflow: [...overflow, ...paper], missing },
     };

@@ -7,6 +7,9 @@ import { Stop } from "../model/stop.ts";
 /** The marker file at the root of every folder we write. */
 const manifestName = ".trayleaf.json";
 
+/** What `sha256sum -c` reads. */
+const sumsName = "SHA256SUMS";
+
 /** What a finished output folder says of itself; paths use forward slashes. */
 export type Manifest = {
   readonly marker: "trayleaf";
@@ -35,7 +38,7 @@ function walk(folder: string, root: string): string[] {
 export const filesBelow = (root: string): string[] =>
   walk(root, root).sort((a, b) => (a < b ? -1 : 1));
 
-/** Hashes every file below `root` and writes the manifest; an empty file is refused. */
+/** Hashes every file below `root`, writes the sums for anybody to check and the manifest; an empty file is refused. */
 export function writeManifest(
   root: string,
   told: {
@@ -51,6 +54,10 @@ export function writeManifest(
       throw new Stop(5, `The build wrote an empty file: ${file}`, "Report this.");
     files[file] = { size: bytes.length, sha256: sha256(bytes) };
   }
+  const sums = Object.entries(files).map(([file, { sha256: sum }]) => `${sum}  ${file}\n`);
+  const listed = Buffer.from(sums.join(""));
+  writeFileSync(join(root, sumsName), listed);
+  files[sumsName] = { size: listed.length, sha256: sha256(listed) };
   const manifest: Manifest = { marker: "trayleaf", ...told, files };
   writeFileSync(join(root, manifestName), `${JSON.stringify(manifest, null, 1)}\n`);
   return manifest;

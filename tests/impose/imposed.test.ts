@@ -3,6 +3,9 @@ import { PDFDocument } from "@cantoo/pdf-lib";
 import { describe, expect, test } from "vitest";
 import { cellGrid } from "../../lib/impose/cell-grid.ts";
 import { imposed } from "../../lib/impose/imposed.ts";
+import { printShop } from "../../lib/impose/print-shop.ts";
+import { twoUp } from "../../lib/impose/two-up.ts";
+import { readWithPdfjs } from "../print/read-with-pdfjs.ts";
 
 const card = [85.6, 53.98] as const;
 const font = readFileSync(
@@ -66,5 +69,60 @@ describe("an imposed sheet", () => {
       await imposed({ ...job, front, offset: [0, 0] }),
     ];
     expect(Buffer.compare(Buffer.from(one), Buffer.from(two))).toBe(0);
+  });
+});
+
+const boxOf = ({ x, y, width, height }: { x: number; y: number; width: number; height: number }) =>
+  [x, y, width, height].map((side) => Math.round((side * 25.4 * 100) / 72) / 100);
+
+describe("a card for the print shop", () => {
+  const job = {
+    title: "t",
+    card: [594, 420],
+    bleed: 3,
+    margin: 14,
+    slug: "PF-1 · issue B",
+    font,
+    day: "2026-10-01",
+  } as const;
+
+  test("says where it is cut, how far it bleeds and where its clear edge ends, the same bytes twice", async () => {
+    const pages = [await face(), await face()];
+    const made = await printShop({ ...job, pages });
+    const again = await printShop({ ...job, pages });
+    expect(Buffer.compare(Buffer.from(made), Buffer.from(again))).toBe(0);
+    const read = await PDFDocument.load(made, { updateMetadata: false });
+    expect(read.getPageCount()).toBe(2);
+    const page = read.getPage(0);
+    expect(boxOf(page.getMediaBox())).toEqual([0, 0, 620, 446]);
+    expect(boxOf(page.getBleedBox())).toEqual([10, 10, 600, 426]);
+    expect(boxOf(page.getTrimBox())).toEqual([13, 13, 594, 420]);
+    expect(boxOf(page.getArtBox())).toEqual([27, 27, 566, 392]);
+  });
+
+  test("bears card, issue, size and clear edge at its foot", async () => {
+    const { text } = await readWithPdfjs(await printShop({ ...job, pages: [await face()] }));
+    expect(text).toContain("PF-1 · issue B");
+    expect(text).toContain("cut 594 × 420 mm · bleed 3 mm · clear edge 14 mm");
+  });
+});
+
+describe("cards two on a paper", () => {
+  const job = {
+    title: "t",
+    subject: "PF-1, PF-2, PF-3",
+    paper: [210, 297],
+    card: [210, 148],
+    day: "2026-10-01",
+  } as const;
+
+  test("take half as many pages, the last half empty when they are odd, the same bytes twice", async () => {
+    const cards = [await face(), await face(), await face()];
+    const made = await twoUp({ ...job, cards });
+    expect(Buffer.compare(Buffer.from(made), Buffer.from(await twoUp({ ...job, cards })))).toBe(0);
+    const read = await PDFDocument.load(made, { updateMetadata: false });
+    expect(read.getPageCount()).toBe(2);
+    expect(boxOf(read.getPage(1).getMediaBox())).toEqual([0, 0, 210, 297]);
+    expect(read.getSubject()).toBe("PF-1, PF-2, PF-3");
   });
 });

@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { decodePDFRawStream, PDFDocument, PDFName, PDFRawStream } from "@cantoo/pdf-lib";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { packsOf } from "../../lib/compose/pack-contents.ts";
@@ -109,6 +110,29 @@ describe("a pack", () => {
       Language: "en",
     });
     expect(marked).toBe(true);
+  });
+});
+
+describe("a pack in greys", () => {
+  test("says the same on every page, and holds no colour but greys", async () => {
+    const file = pack.file.replace(".pdf", ".grey.pdf");
+    const { pages } = await read(pack.file);
+    const greys = await read(file);
+    expect(greys.pages.map(({ text }) => text)).toEqual(pages.map(({ text }) => text));
+    const pdf = await PDFDocument.load(readFileSync(join(staging, file)), {
+      updateMetadata: false,
+    });
+    let streams = 0;
+    for (const [, object] of pdf.context.enumerateIndirectObjects()) {
+      expect(String(object)).not.toMatch(/DeviceRGB|DeviceCMYK/);
+      if (!(object instanceof PDFRawStream) || object.dict.has(PDFName.of("Subtype"))) continue;
+      const text = Buffer.from(decodePDFRawStream(object).decode()).toString("latin1");
+      if (!text.includes(" BDC") && !text.includes(">>BDC")) continue;
+      streams++;
+      expect(text).not.toMatch(/ (rg|RG|k|K)\s/);
+      expect(text).toMatch(/ g\s/);
+    }
+    expect(streams).toBe(sheets.length + 1);
   });
 });
 
