@@ -63,10 +63,12 @@ export async function printShop(job: PrintShopJob): Promise<Uint8Array> {
           thickness: 0.25,
           color: rgb(0, 0, 0),
         });
-    page.drawText(
-      `${slug} · side ${side + 1} of ${pages.length} · cut ${width} × ${height} mm · bleed ${bleed} mm · clear edge ${margin} mm`,
-      { x: off * point, y: 3 * point, size: 6, font },
-    );
+    const lines = [
+      `${slug} · side ${side + 1} of ${pages.length}`,
+      `cut ${width} × ${height} mm · bleed ${bleed} mm · clear edge ${margin} mm`,
+    ];
+    for (const [line, text] of lines.entries())
+      page.drawText(text, { x: off * point, y: (5 - line * 2.5) * point, size: 6, font });
   }
   return pdf.save({ useObjectStreams: true, updateFieldAppearances: false });
 }
