@@ -2,6 +2,7 @@ import { closeSync, mkdirSync, openSync, readFileSync, rmSync, writeSync } from 
 import { dirname, resolve } from "node:path";
 import { Stop } from "../model/stop.ts";
 import { beside } from "./beside.ts";
+import { diskFault } from "./disk-fault.ts";
 
 const alive = (pid: number): boolean => {
   try {
@@ -16,16 +17,26 @@ const alive = (pid: number): boolean => {
 export function takeLock(out: string): () => void {
   mkdirSync(dirname(resolve(out)), { recursive: true });
   const file = beside(out, "lock");
+  const release = () => rmSync(file, { force: true });
   for (let attempt = 0; attempt < 3; attempt++) {
     try {
       const handle = openSync(file, "wx");
-      writeSync(handle, String(process.pid));
-      closeSync(handle);
-      return () => rmSync(file, { force: true });
+      try {
+        writeSync(handle, String(process.pid));
+      } catch (error) {
+        release();
+        throw error;
+      } finally {
+        closeSync(handle);
+      }
+      return release;
     } catch (error) {
       const code = (error as NodeJS.ErrnoException).code;
       if (code !== "EEXIST") {
-        throw new Stop(3, `Cannot write beside ${out} (${code})`, "Make the folder writable.");
+        throw (
+          diskFault(error, out) ??
+          new Stop(3, `Cannot write beside ${out} (${code})`, "Make the folder writable.")
+        );
       }
       const holder = Number(readFileSync(file, "utf8")) || 0;
       if (holder > 0 && alive(holder)) {

@@ -10,6 +10,7 @@ import {
 import { basename, dirname, join, resolve } from "node:path";
 import { Stop } from "../model/stop.ts";
 import { beside } from "./beside.ts";
+import { diskFault } from "./disk-fault.ts";
 import { readManifest } from "./manifest.ts";
 
 const remove = (path: string) => rmSync(path, { recursive: true, force: true });
@@ -54,10 +55,13 @@ export function openStaging(out: string): string {
   try {
     mkdirSync(staging, { recursive: true, mode: 0o755 });
   } catch (error) {
-    throw new Stop(
-      3,
-      `Cannot write beside ${out} (${(error as NodeJS.ErrnoException).code})`,
-      "Make the folder writable.",
+    throw (
+      diskFault(error, out) ??
+      new Stop(
+        3,
+        `Cannot write beside ${out} (${(error as NodeJS.ErrnoException).code})`,
+        "Make the folder writable.",
+      )
     );
   }
   return staging;

@@ -5,7 +5,8 @@ import { describe, expect, test } from "vitest";
 import { sha256, writeManifest } from "../../lib/publish/manifest.ts";
 import { ownFolder } from "../cli/run-cli.ts";
 
-const able = spawnSync("sha256sum", ["--version"]).status === 0;
+const checker = "sha256sum";
+const able = spawnSync(checker, ["--version"]).status === 0;
 
 function written(): string {
   const folder = ownFolder();
@@ -25,8 +26,7 @@ describe("the sums beside the files", () => {
 
   test.runIf(able)("are accepted by sha256sum -c, and betray a changed file", () => {
     const folder = written();
-    const check = () =>
-      spawnSync("sha256sum", ["-c", "SHA256SUMS"], { cwd: folder, encoding: "utf8" });
+    const check = () => spawnSync(checker, ["-c", "SHA256SUMS"], { cwd: folder, encoding: "utf8" });
     expect(check().status).toBe(0);
     writeFileSync(join(folder, "pdf", "a card.pdf"), "Two");
     const { status, stdout } = check();
