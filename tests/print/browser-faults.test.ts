@@ -1,4 +1,4 @@
-import { execFileSync } from "node:child_process";
+import { execFileSync, spawnSync } from "node:child_process";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { Stop } from "../../lib/model/stop.ts";
 import type { Printed, PrintJob } from "../../lib/print/print-job.ts";
@@ -19,7 +19,8 @@ const job = (_: unknown, index: number): PrintJob => ({
   texts: [`Sheet ${index}`],
   thumbnail: false,
 });
-const few = Array.from({ length: 6 }, job);
+/** More than are printed at once. */
+const few = Array.from({ length: 30 }, job);
 const many = Array.from({ length: 400 }, job);
 const given = { ...process.env };
 let restless: ReturnType<typeof setInterval> | undefined;
@@ -56,6 +57,15 @@ function signal(name: NodeJS.Signals, only = ""): void {
     }
 }
 
+const limiter = "prlimit";
+
+/** Takes away all further memory from the pages of this file's browsers. */
+function starve(): void {
+  for (const { pid, words } of browsers())
+    if (words.includes("--type=renderer"))
+      spawnSync(limiter, ["--pid", String(pid), "--as=1", "--data=1"], { stdio: "ignore" });
+}
+
 async function print(jobs: readonly PrintJob[], atFirst: () => void): Promise<readonly string[]> {
   const files: string[] = [];
   await printJobs(jobs, { ...options, lanes: 1 }, ({ file, facts }: Printed) => {
@@ -82,10 +92,11 @@ describe("a browser that fails once", { timeout: 90_000 }, () => {
   it.each<readonly [string, () => void]>([
     ["is killed", () => signal("SIGKILL")],
     ["loses its page", () => signal("SIGKILL", "--type=renderer")],
+    ["runs out of memory", starve],
     ["hangs", () => signal("SIGSTOP")],
     ["has a page that hangs", () => signal("SIGSTOP", "--type=renderer")],
   ])("%s: it is replaced, all is printed, and no process is left", async (_, fault) => {
-    expect(await print(few, fault)).toEqual(few.map(({ file }) => file));
+    expect(await print(few, fault)).toEqual(few.map(({ file }) => file).sort());
     expect(browsers()).toEqual([]);
   });
 });
@@ -93,6 +104,8 @@ describe("a browser that fails once", { timeout: 90_000 }, () => {
 describe("a browser that keeps failing", { timeout: 90_000 }, () => {
   it.each<readonly [string, () => void]>([
     ["is killed", () => signal("SIGKILL")],
+    ["loses its page", () => signal("SIGKILL", "--type=renderer")],
+    ["runs out of memory", starve],
     ["hangs", () => signal("SIGSTOP", "--type=renderer")],
   ])("%s: the build stops with 3 within 30 s, and no process is left", async (_, fault) => {
     const from = performance.now();
