@@ -121,7 +121,7 @@ function mapHeight(
     0,
   );
   const taken =
-    37 +
+    34 +
     lines * body * 1.16 +
     bands.length * 1.4 +
     Math.max(boxLines * body * 1.2 + 3, table > 0 ? (1 + table) * 3.8 : 0) +
