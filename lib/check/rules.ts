@@ -106,6 +106,7 @@ import { tapIsAskedFor } from "./rules/tap-is-asked-for.ts";
 import { techniqueCarriesItsCautions } from "./rules/technique-carries-its-cautions.ts";
 import { techniqueHasEveryStep } from "./rules/technique-has-every-step.ts";
 import { techniqueIsToldApartAloud } from "./rules/technique-is-told-apart-aloud.ts";
+import { trapsOfOneOpeningAreNamed } from "./rules/traps-of-one-opening-are-named.ts";
 import { trayCanBeLifted } from "./rules/tray-can-be-lifted.ts";
 import { trayHoldsEveryInstrument } from "./rules/tray-holds-every-instrument.ts";
 import { trayTotalAddsUp } from "./rules/tray-total-adds-up.ts";
@@ -221,6 +222,7 @@ export const rules: readonly Rule[] = [
   techniqueCarriesItsCautions,
   techniqueHasEveryStep,
   techniqueIsToldApartAloud,
+  trapsOfOneOpeningAreNamed,
   trayCanBeLifted,
   trayHoldsEveryInstrument,
   trayTotalAddsUp,
