@@ -1,4 +1,4 @@
-import { type Container, type Element, registerWindow, SVG } from "@svgdotjs/svg.js";
+import { registerWindow, SVG } from "@svgdotjs/svg.js";
 import { createSVGWindow } from "svgdom";
 import type { Figure } from "../model/figure.ts";
 import {
@@ -93,84 +93,97 @@ function pathText(pieces: readonly PathPiece[], [sx, sy]: Spot): string {
     .join("");
 }
 
-function paint(element: Element, look: Look = {}): void {
+type Attributes = Record<string, string | number>;
+
+/** Puts an element into another. Straight through the DOM: going through svg.js costs four times as much. */
+function put(parent: Element, name: string, attributes: Attributes): Element {
+  const element = parent.ownerDocument.createElementNS(parent.namespaceURI, name);
+  for (const key in attributes) element.setAttribute(key, String(attributes[key]));
+  return parent.appendChild(element);
+}
+
+/** Adds how a shape is painted to its own attributes. */
+function painted(attributes: Attributes, look: Look = {}): Attributes {
   const { fill = "none", stroke = "line", colour = "ink", dash, data } = look;
-  element.attr("fill", paints[fill]);
+  attributes["fill"] = paints[fill];
   if (stroke !== "none") {
-    element.attr({ stroke: paints[colour], "stroke-width": strokes[stroke] });
-    if (dash !== undefined)
-      element.attr({ "stroke-linecap": "butt", "stroke-dasharray": dashes[dash].join(" ") });
+    attributes["stroke"] = paints[colour];
+    attributes["stroke-width"] = strokes[stroke];
+    if (dash !== undefined) {
+      attributes["stroke-linecap"] = "butt";
+      attributes["stroke-dasharray"] = dashes[dash].join(" ");
+    }
   }
-  label(element, data);
+  return labelled(attributes, data);
 }
 
-function label(element: Element, data: Readonly<Record<string, string | number>> = {}): void {
-  for (const [key, value] of Object.entries(data)) {
-    element.attr(`data-${key}`, typeof value === "number" ? String(rounded(value)) : value);
+function labelled(
+  attributes: Attributes,
+  data: Readonly<Record<string, string | number>> = {},
+): Attributes {
+  for (const key in data) {
+    const value = data[key] ?? "";
+    attributes[`data-${key}`] = typeof value === "number" ? rounded(value) : value;
   }
+  return attributes;
 }
 
-function penFor(figure: string, root: Container, target: Container, scale: Spot): Pen {
+function penFor(figure: string, target: Element, scale: Spot): Pen {
   const [sx, sy] = scale;
   const x = (value: number): number => rounded(value * sx);
   const y = (value: number): number => rounded(value * sy);
   const length = (value: number): number => rounded(value * Math.abs(sx));
   const list = (points: readonly Spot[]): string =>
     points.map((spot) => `${x(spot[0])},${y(spot[1])}`).join(" ");
+  const shape = (name: string, attributes: Attributes, look?: Look): void => {
+    put(target, name, painted(attributes, look));
+  };
   return {
     figure,
     group(name, { at, turn, scale: by = 1, title, data }, draw) {
-      const group = target.group().attr("class", name);
-      if (title !== undefined) group.element("title").words(title);
+      const attributes: Attributes = { class: name };
       const moves = [
         ...(at === undefined ? [] : [`translate(${x(at[0])} ${y(at[1])})`]),
         ...(turn === undefined ? [] : [`rotate(${rounded(turn)})`]),
       ];
-      if (moves.length > 0) group.attr("transform", moves.join(" "));
-      label(group, data);
+      if (moves.length > 0) attributes["transform"] = moves.join(" ");
+      const group = put(target, "g", labelled(attributes, data));
+      if (title !== undefined) put(group, "title", {}).textContent = title;
       const [bx, by2] = typeof by === "number" ? [by, by] : by;
-      draw(penFor(figure, root, group, [sx * bx, sy * by2]));
+      draw(penFor(figure, group, [sx * bx, sy * by2]));
     },
-    line(from, to, look) {
-      paint(target.line(x(from[0]), y(from[1]), x(to[0]), y(to[1])), look);
-    },
-    polyline: (points, look) =>
-      paint(target.element("polyline").attr("points", list(points)), look),
-    polygon: (points, look) => paint(target.element("polygon").attr("points", list(points)), look),
-    circle(centre, radius, look) {
-      paint(
-        target.element("circle").attr({ cx: x(centre[0]), cy: y(centre[1]), r: length(radius) }),
-        look,
-      );
-    },
+    line: (from, to, look) =>
+      shape("line", { x1: x(from[0]), y1: y(from[1]), x2: x(to[0]), y2: y(to[1]) }, look),
+    polyline: (points, look) => shape("polyline", { points: list(points) }, look),
+    polygon: (points, look) => shape("polygon", { points: list(points) }, look),
+    circle: (centre, radius, look) =>
+      shape("circle", { cx: x(centre[0]), cy: y(centre[1]), r: length(radius) }, look),
     box(corner, width, height, look, corners = 0) {
-      const left = Math.min(corner[0] * sx, (corner[0] + width) * sx);
-      const top = Math.min(corner[1] * sy, (corner[1] + height) * sy);
-      const box = target.element("rect");
-      box.attr({
-        x: rounded(left),
-        y: rounded(top),
+      const box: Attributes = {
+        x: rounded(Math.min(corner[0] * sx, (corner[0] + width) * sx)),
+        y: rounded(Math.min(corner[1] * sy, (corner[1] + height) * sy)),
         width: length(width),
         height: rounded(height * Math.abs(sy)),
-      });
-      if (corners > 0) box.attr("rx", length(corners));
-      paint(box, look);
+      };
+      if (corners > 0) box["rx"] = length(corners);
+      shape("rect", box, look);
     },
-    path: (pieces, look) => paint(target.element("path").attr("d", pathText(pieces, scale)), look),
+    path: (pieces, look) => shape("path", { d: pathText(pieces, scale) }, look),
     words(at, text, { size = "body", weight = 400, anchor = "start", colour = "ink", data } = {}) {
-      const words = target.plain(text).attr({ x: x(at[0]), y: y(at[1]), fill: paints[colour] });
-      words.attr({
+      const words: Attributes = {
+        x: x(at[0]),
+        y: y(at[1]),
+        fill: paints[colour],
         "font-size": rounded(typeof size === "number" ? size : typeSizes[size]),
         "font-weight": weight,
-      });
-      if (anchor !== "start") words.attr("text-anchor", anchor);
-      label(words, data);
+      };
+      if (anchor !== "start") words["text-anchor"] = anchor;
+      put(target, "text", labelled(words, data)).textContent = text;
     },
     dots(centres, size, data) {
-      const pieces = centres.map((spot) => `M${x(spot[0])} ${y(spot[1])}h${dotLength}`);
-      const path = target.element("path").attr({ d: pieces.join(""), fill: paints.none });
-      path.attr({ stroke: paints.ink, "stroke-width": rounded(size) });
-      label(path, data);
+      const d = centres.map((spot) => `M${x(spot[0])} ${y(spot[1])}h${dotLength}`).join("");
+      const dot = { d, fill: paints.none, stroke: paints.ink, "stroke-width": rounded(size) };
+      put(target, "path", labelled(dot, data));
     },
   };
 }
@@ -192,8 +205,10 @@ export function drawFigure(
   const root = SVG().size(`${width}mm`, `${height}mm`).viewbox(0, 0, width, height);
   root.attr({ id, role: "img", "aria-labelledby": `${id}-title ${id}-desc` });
   root.attr({ "font-family": family, "stroke-linejoin": "round", "stroke-linecap": "round" });
-  root.element("title").attr("id", `${id}-title`).words(about.title);
-  root.element("desc").attr("id", `${id}-desc`).words(about.description);
-  draw(penFor(id, root, root, [1, 1]));
-  return { id, svg: root.svg(), title: about.title, description: about.description, width, height };
+  const { node } = root;
+  put(node, "title", { id: `${id}-title` }).textContent = about.title;
+  put(node, "desc", { id: `${id}-desc` }).textContent = about.description;
+  draw(penFor(id, node, [1, 1]));
+  const { title, description } = about;
+  return { id, svg: node.outerHTML, title, description, width, height };
 }

@@ -1,4 +1,5 @@
 import type { Pictures } from "../model/figure.ts";
+import { drawnOnce } from "./drawn-once.ts";
 import { alikePair } from "./figures/alike-pair.ts";
 import { backTable } from "./figures/back-table.ts";
 import { cardCode } from "./figures/card-code.ts";
@@ -16,8 +17,8 @@ import { wholeInstrument } from "./figures/whole-instrument.ts";
 import { workingEnd } from "./figures/working-end.ts";
 import { textWidth } from "./text-widths.ts";
 
-/** Every drawing that composing may ask for. */
-export const pictures: Pictures = {
+/** Every drawing that composing may ask for, drawn anew each time. */
+export const drawings: Pictures = {
   textWidth,
   hole,
   workingEnd,
@@ -35,3 +36,6 @@ export const pictures: Pictures = {
   scaleBar,
   cardCode,
 };
+
+/** Every drawing that composing may ask for; what is drawn the same on many sheets is drawn once. */
+export const pictures: Pictures = drawnOnce(drawings);

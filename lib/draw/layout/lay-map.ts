@@ -27,8 +27,9 @@ export type LaidMap = {
 /** Key of the hooks' word among the labels. */
 export const hooksKey = "hooks";
 
-/** What is tried in turn: how large the plate is against the room, and how hard its labels are placed. */
-const tries: readonly (Effort & { readonly ease: number })[] = [
+/** What is tried in turn: how large the plate is against the room, and how hard its labels are placed; the last only where the
+ * best before lost few. */
+const tries: readonly (Effort & { readonly ease: number; readonly few?: number })[] = [
   { ease: 1, search: "likely", moves: 60 },
   { ease: 0.93, search: "likely", moves: 60 },
   { ease: 1, search: "all", moves: 150 },
@@ -37,8 +38,8 @@ const tries: readonly (Effort & { readonly ease: number })[] = [
   { ease: 0.7, search: "all", moves: 400 },
   { ease: 0.6, search: "all", moves: 400 },
   { ease: 0.5, search: "all", moves: 400 },
-  { ease: 0.78, search: "all", moves: 6000 },
-  { ease: 0.74, search: "all", moves: 6000 },
+  { ease: 0.78, search: "all", moves: 6000, few: 2 },
+  { ease: 0.74, search: "all", moves: 6000, few: 2 },
 ];
 const few = 1;
 const growths = [8, 20];
@@ -142,7 +143,8 @@ function layIn(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<s
   const lanes = lanesToTry(plate, area, type);
   const lostAt = new Map<number, number>();
   let best: LaidMap | undefined;
-  for (const { ease, ...effort } of tries) {
+  for (const { ease, few: most = Infinity, ...effort } of tries) {
+    if (best !== undefined && best.lost.length > most) break;
     if ((lostAt.get(ease) ?? 0) > few) continue;
     for (const count of effort.search === "likely" ? lanes : lanes.slice(-1)) {
       const fitted = fitPlate(plate, roomIn(area, type, count), ease);
