@@ -13,7 +13,8 @@ export function expectedNumber(schema: z.core.$ZodType | undefined): string {
   return `${whole}${typeof unit === "string" ? ` in ${unit}` : ""}${range}`;
 }
 
-const rounded = (value: number): string => String(Math.round(value * 1e4) / 1e4);
+/** In thousandths: no field takes a finer number. */
+const rounded = (value: number): string => String(Math.round(value * 1e3) / 1e3);
 const factors = [
   {
     by: 10,
@@ -42,27 +43,28 @@ export function slips(value: number, schema: z.core.$ZodType | undefined): strin
   return fits.map(({ by, says }) => says(rounded(value * by))).join(" ");
 }
 
-const units: Readonly<Record<string, number>> = {
-  mm: 1,
-  cm: 10,
-  m: 1000,
-  in: 25.4,
-  inch: 25.4,
-  '"': 25.4,
-  nm: 1,
-  n·m: 1,
-  "n*m": 1,
-  ncm: 0.01,
-  n·cm: 0.01,
-  "°": 1,
-  deg: 1,
+/** What units are in that of a field, by what the field measures; a unit of anything else is no slip of the pen. */
+const units: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+  mm: { mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, '"': 25.4 },
+  N·m: {
+    nm: 1,
+    n·m: 1,
+    "n*m": 1,
+    ncm: 0.01,
+    n·cm: 0.01,
+    lbf·in: 0.1129848290276167,
+    in·lbf: 0.1129848290276167,
+  },
+  "°": { "°": 1, deg: 1 },
+  kg: { kg: 1, g: 0.001, lb: 0.45359237 },
 };
 
-/** How to write a number that came as text: "3.5 cm" -> "Write 35: …". Empty when the text holds no single number. */
+/** How to write a number that came as text: "3.5 cm" -> "Write 35: …". Empty when the text holds no single number, or one with a unit of something else. */
 export function asNumber(text: string, schema: z.core.$ZodType | undefined): string {
   const [, digits, suffix = ""] = /^\s*(-?\d+(?:[.,]\d+)?)\s*([^\d\s]*)\s*$/u.exec(text) ?? [];
-  const factor = suffix === "" ? 1 : units[suffix.toLowerCase()];
-  if (digits === undefined || factor === undefined) return "";
   const unit = schema instanceof z.ZodNumber ? z.globalRegistry.get(schema)?.unit : undefined;
-  return `Write ${rounded(Number(digits.replace(",", ".")) * factor)}, without quotes or unit${typeof unit === "string" ? `: the unit is always ${unit}` : ""}.`;
+  const known = typeof unit === "string" ? units[unit] : undefined;
+  const factor = suffix === "" ? 1 : known?.[suffix.toLowerCase()];
+  if (digits === undefined || factor === undefined) return "";
+  return `Write ${rounded(Number(digits.replace(",", ".")) * factor)}, without quotes or unit${known ? `: the unit is always ${unit}` : ""}.`;
 }

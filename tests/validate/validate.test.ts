@@ -83,7 +83,7 @@ describe("a number out of range is told what it may have been", () => {
   test.each([
     [35, "3.5 would be in range: did the decimal point slip?"],
     [0.35, "3.5 would be in range: were these centimetres"],
-    [0.138, "3.5052 would be in range: were these inches?"],
+    [0.138, "3.505 would be in range: were these inches?"],
     [88.9, "3.5 would be in range: was it converted from inches twice?"],
   ])("%d", (value, says) => {
     expect(slips(value, major)).toContain(says);
