@@ -1,6 +1,7 @@
+import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { openBench } from "../../lib/bench.ts";
-import { mutantKinds, type Outcome } from "../../lib/model/mutation.ts";
+import { MutationRun, mutantKinds, type Outcome } from "../../lib/model/mutation.ts";
 import { mutationSums } from "../../lib/model/mutation-sums.ts";
 import { survives, tally } from "../../lib/mutate/tally.ts";
 import { survivorLines } from "../../lib/report/mutation-text.ts";
@@ -40,4 +41,11 @@ describe("a sample of the demo library's mutants", () => {
       0.1,
     );
   });
+});
+
+it("meets its goals in the run that is kept with the project", () => {
+  const file = new URL("../../lib/mutate/measured.json", import.meta.url);
+  const sums = mutationSums(MutationRun.parse(JSON.parse(readFileSync(file, "utf8"))));
+  expect(sums.unit_slips_caught / sums.unit_slips).toBeGreaterThanOrEqual(0.99);
+  expect(sums.harmful_caught / sums.harmful).toBeGreaterThanOrEqual(0.95);
 });
