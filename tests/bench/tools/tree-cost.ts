@@ -44,6 +44,10 @@ function tree(root: number): readonly Seen[] {
   return [...own].flatMap((pid) => all.get(pid) ?? []);
 }
 
+/** Processor seconds that a process and all below it have used, those included that have ended. */
+export const secondsBelow = (root: number): number =>
+  tree(root).reduce((sum, { ticks }) => sum + ticks, 0) / perSecond;
+
 const reaped = (): number => {
   const text = readFileSync("/proc/self/stat", "utf8");
   const fields = text
