@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { wholeInstrument } from "../../../lib/draw/figures/whole-instrument.ts";
 import { instrumentParts } from "../../../lib/draw/parts/instrument-parts.ts";
 import type { Instrument } from "../../../lib/model/instrument.ts";
-import { edgesOf, extent, readSvg } from "../read-svg.ts";
+import { edgesOf, extent, pointsOf, readSvg } from "../read-svg.ts";
 import { sampleInterfaces } from "../sample-interfaces.ts";
 
 const samples = Object.values(instrumentParts).flatMap(
@@ -26,6 +26,23 @@ describe("a whole instrument", () => {
       expect(edgesOf(large.svg, "break")).toHaveLength(0);
     },
   );
+
+  test("a forceps' arms reach into its rings", () => {
+    const [forceps] = instrumentParts.forceps.samples;
+    if (!forceps) throw new Error("no sample");
+    const { svg } = drawn(forceps, 500);
+    const segments = svg.split('<g class="segment"').map((part) => `<g class="segment"${part}`);
+    const rings = segments.find((part) => part.includes('r="11"')) ?? "";
+    const [ring] = readSvg(rings).filter(({ name }) => name === "circle");
+    const arms = edgesOf(rings, "arm");
+    const left = Number(ring?.attributes["cx"]) - 11;
+    expect(arms).toHaveLength(4);
+    for (const arm of arms) {
+      const along = pointsOf(arm).map(([x]) => x);
+      expect(Math.min(...along)).toBe(0);
+      expect(Math.max(...along)).toBeGreaterThan(left + 0.5);
+    }
+  });
 
   test("keeps its proportion when it is made smaller", () => {
     const [drill] = instrumentParts.drill.samples;

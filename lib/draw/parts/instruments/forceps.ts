@@ -4,6 +4,8 @@ import type { Segment } from "../shape.ts";
 
 const jaw = 24;
 const spread = 12;
+/** Half of an arm's width. */
+const half = 1.6;
 
 /** Forceps with pointed jaws: curved jaws to a joint, two arms, two finger rings. */
 export const forceps: InstrumentPart<"forceps"> = {
@@ -53,23 +55,25 @@ function arms(length: number): Segment {
   return {
     length,
     half: spread + 2,
-    halfAt: (x) => middle(x) + 1.6,
+    halfAt: (x) => middle(x) + half,
     draw(pen, { from, to }) {
-      for (const sign of [-1, 1]) {
-        const outer: Spot[] = [
-          [from, sign * (middle(from) + 1.6)],
-          [to, sign * (middle(to) + 1.6)],
-        ];
-        const inner: Spot[] = [
-          [to, sign * (middle(to) - 1.6)],
-          [from, sign * (middle(from) - 1.6)],
-        ];
-        pen.polygon([...outer, ...inner], { fill: "metal", stroke: "none" });
-        pen.polyline(outer);
-        pen.polyline(inner);
-      }
+      for (const sign of [-1, 1])
+        drawArm(pen, [from, sign * middle(from)], [to, sign * middle(to)]);
     },
   };
+}
+
+/** A stretch of an arm between the middles of its two ends. */
+function drawArm(pen: Pen, [ax, ay]: Spot, [bx, by]: Spot): void {
+  const edges = [half, -half].map((off): readonly [Spot, Spot] => [
+    [ax, ay + off],
+    [bx, by + off],
+  ]);
+  pen.polygon([...edges.map(([start]) => start), ...edges.map(([, end]) => end).toReversed()], {
+    fill: "metal",
+    stroke: "none",
+  });
+  for (const edge of edges) pen.polyline(edge, { data: { edge: "arm" } });
 }
 
 function rings(): Segment {
@@ -78,7 +82,10 @@ function rings(): Segment {
     half: spread + 11,
     draw(pen, { from }) {
       if (from > 0.1) return;
-      for (const sign of [-1, 1]) drawRing(pen, [12, sign * spread]);
+      for (const sign of [-1, 1]) {
+        drawArm(pen, [0, sign * spread], [3, sign * spread]);
+        drawRing(pen, [12, sign * spread]);
+      }
     },
   };
 }
