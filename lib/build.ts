@@ -114,7 +114,8 @@ export async function build(options: BuildOptions): Promise<number> {
     lap("site");
     zipFolder(staging, "trayleaf-site.zip");
     lap("zip");
-    const summary = runSummary(sheets, { out, pages, packs: printed?.packs.length ?? 0, pdf });
+    const packs = printed?.packs.filter(({ file }) => !file.endsWith(".grey.pdf")).length ?? 0;
+    const summary = runSummary(sheets, { out, pages, packs, pdf });
     writeManifest(staging, { inputs, summary, prints: printed?.records ?? {} });
     swapIn(staging, out);
     staging = undefined;

@@ -29,7 +29,7 @@ export function runSummary(
   return [
     `Made ${kinds.join(", ")}.`,
     pdf
-      ? `${sheets.length} one-page PDFs, ${packs} packs, ${pages} pages of site.`
+      ? `${sheets.length} one-page PDFs, ${packs} packs in colour and in greys, ${pages} pages of site.`
       : `${pages} pages of site, no PDFs.`,
     `Open ${join(out, "index.html")}`,
   ];
