@@ -10,14 +10,14 @@ const faults = [
     file: "systems/gatepost/instruments/tap-45.yaml",
     edits: [["pitch: 1.75", "pitch: 1.75\ncolour: blue"]],
     named:
-      'systems/gatepost/instruments/tap-45.yaml:6:1  STOP  Unknown key "colour"  (key-is-known)',
+      'systems/gatepost/instruments/tap-45.yaml:7:1  STOP  Unknown key "colour"  (key-is-known)',
   },
   {
     title: "a wrong unit",
     file: "general/instruments/forceps-pointed.yaml",
     edits: [["length: 180", "length: 18 cm"]],
     named:
-      'general/instruments/forceps-pointed.yaml:5:9  STOP  Expected a plain number in mm between 20 and 400, got "18 cm"  (value-has-its-type)',
+      'general/instruments/forceps-pointed.yaml:6:9  STOP  Expected a plain number in mm between 20 and 400, got "18 cm"  (value-has-its-type)',
   },
   {
     title: "a duplicate key",
