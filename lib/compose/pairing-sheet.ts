@@ -16,9 +16,9 @@ import { warningBox } from "./warning-box.ts";
 /** Millimetres: a row with pictures, one whose called-out words take two lines, one where they take three, all that stands above and below the rows,
  * as much of that as grows with the type, and a line of a box. */
 const rowHeight = 16.4;
-const wrappedRow = 18.6;
+const wrappedRow = 17.4;
 const tallRow = 21;
-const around = 63.5;
+const around = 60;
 const headLines = 22;
 const boxLine = 6.2;
 const narrow = 290;
