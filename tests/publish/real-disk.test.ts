@@ -45,7 +45,6 @@ describe.runIf(able)("a build on a disk of its own", () => {
   test.each([
     ["has no room left", 0, "--no-pdf"],
     ["has room for some pages", 600, "--no-pdf"],
-    ["has room for most pages", 4_000, "--no-pdf"],
     ["has room for some PDFs", 300, "--pdf"],
   ])(
     "that %s stops with 3 and leaves the last build as it was",
