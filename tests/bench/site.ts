@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -6,6 +7,12 @@ import { type Cost, median, treeCost } from "./tools/tree-cost.ts";
 
 const [count = "1000", rounds = "3"] = process.argv.slice(2);
 const n = Number(count);
+if (spawnSync("hugo", ["version"]).status !== 0) {
+  process.stderr.write(
+    "No hugo to measure against. Install the system's package hugo and run again.\n",
+  );
+  process.exit(3);
+}
 const home = mkdtempSync(join(tmpdir(), "trayleaf-bench-"));
 const library = join(home, "library");
 const hugo = join(home, "hugo");
