@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     pool: "threads",
-    maxWorkers: 2,
+    maxWorkers: 3,
     globalSetup: ["tests/clean-up.ts"],
     testTimeout: 20_000,
     passWithNoTests: false,
