@@ -18,6 +18,10 @@ export const Gtin = z
   .superRefine((number, context) => {
     const check = gtinCheckDigit(number.slice(0, -1));
     if (digits.test(number) && check !== Number(number.at(-1)))
-      context.addIssue({ code: "custom", message: `Expected ${check} as last digit` });
+      context.addIssue({
+        code: "custom",
+        message: `Expected ${check} as last digit`,
+        params: { rule: "checkDigit" },
+      });
   })
   .describe("GTIN of the single instrument, in quotes");

@@ -200,7 +200,10 @@ export function issueWords(
     default:
       return [
         {
-          rule: "textForm",
+          rule:
+            issue.code === "custom" && issue.params?.["rule"] === "checkDigit"
+              ? "checkDigit"
+              : "textForm",
           message: `${issue.message}, got ${got(value)}`,
           path,
         },

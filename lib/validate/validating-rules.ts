@@ -74,6 +74,14 @@ export const validatingRules = {
     "document: pebblefin-ifu",
     "document: ../ifu",
   ),
+  checkDigit: refusal(
+    "check-digit-agrees",
+    "The last digit of a GTIN is the one that its other digits give.",
+    "A digit that was mistyped, or two that changed places, order another part.",
+    "Copy the number again from the part's own label.",
+    'gtin: "9520000000127"',
+    'gtin: "9520000000123"',
+  ),
   idForm: refusal(
     "id-is-its-file-name",
     "A file's name is its id: a-z, 0-9 and single hyphens, at most 64, no device name.",
