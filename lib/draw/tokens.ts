@@ -25,9 +25,6 @@ export const family = "Atkinson Hyperlegible Next";
 const weights = [400, 600, 700] as const;
 export type Weight = (typeof weights)[number];
 
-/** Height of capitals as a part of the font size. */
-export const capHeight = 0.668;
-
 /** Dots that mean bone, millimetres: how far apart their rows and columns stand, and how wide they are. */
 export const dots = {
   cortex: { step: 0.8, size: 0.4 },

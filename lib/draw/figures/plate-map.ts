@@ -1,5 +1,6 @@
 import type { Figure, Pictures } from "../../model/figure.ts";
 import type { LaidPlate } from "../../model/laid-plate.ts";
+import { capHeight } from "../../model/type-sizes.ts";
 import { drawFigure, type Pen } from "../canvas.ts";
 import { grown } from "../layout/box.ts";
 import type { PlacedLabel } from "../layout/label-candidate.ts";
@@ -40,10 +41,10 @@ function label(pen: Pen, place: PlacedLabel, words: string, order: number): void
     data: named,
   });
   if (order === 0) return;
-  const [x, y] = [box.x0 + pad + badge / 2, baseline - (size * 0.668) / 2];
+  const [x, y] = [box.x0 + pad + badge / 2, baseline - (size * capHeight) / 2];
   pen.circle([x, y], badge / 2, { fill: "ink", stroke: "none" });
   const figures = order > 9 ? 3.1 : 3.7;
-  pen.words([x, y + (figures * 0.668) / 2], String(order), {
+  pen.words([x, y + (figures * capHeight) / 2], String(order), {
     size: figures,
     weight: 700,
     anchor: "middle",

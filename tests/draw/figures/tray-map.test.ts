@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { trayMap } from "../../../lib/draw/figures/tray-map.ts";
 import { instrumentParts } from "../../../lib/draw/parts/instrument-parts.ts";
-import { capHeight } from "../../../lib/draw/tokens.ts";
 import type { Defined } from "../../../lib/model/definition.ts";
 import type { TrayMapSlot } from "../../../lib/model/figure.ts";
 import type { Instrument } from "../../../lib/model/instrument.ts";
 import { Tray } from "../../../lib/model/tray.ts";
+import { capHeight } from "../../../lib/model/type-sizes.ts";
 import { readSvg } from "../read-svg.ts";
 import { sampleInterfaces } from "../sample-interfaces.ts";
 import { sampleScrews } from "../sample-screws.ts";
