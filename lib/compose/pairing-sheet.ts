@@ -10,6 +10,7 @@ import { doubleNumberLines, lookAlikeLines, pairsWithin } from "./look-alikes.ts
 import { notesHeight } from "./notes-height.ts";
 import { lagColumns, type PairingColumn, pairingCell, plateColumns } from "./pairing-cells.ts";
 import { type SectionsWanted, sectionViews } from "./section-views.ts";
+import { cutsWanted } from "./step-cuts.ts";
 import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
 import { warningBox } from "./warning-box.ts";
 
@@ -27,6 +28,7 @@ const stripHeight = 60;
 const stripWords = 5;
 const stripLetter = 4;
 const stripGap = 6;
+const mostCuts = 3;
 const leastBoxes = 36;
 
 function rowOf(
@@ -68,15 +70,15 @@ function heightLeft(
   return height - taken;
 }
 
-/** The cut views of a sheet: both holes and the seated lag screw, or a locking beside a plain-head screw. */
-function cutsOf(chains: readonly Chain[], { catalogue }: Composing): SectionsWanted {
+/** The cut views of a sheet: the two holes of the last lag screw and that screw seated in each kind of hole, or a locking beside a plain-head screw. */
+function cutsOf(chains: readonly Chain[], composing: Composing): SectionsWanted {
+  const { catalogue } = composing;
   const lag = chains.filter(isLag);
-  const shown = lag.find(({ screw }) => screw === lag.at(-1)?.screw);
-  if (shown !== undefined)
-    return [
-      [shown, "lag-holes"],
-      [shown, "lag-seated"],
-    ];
+  if (lag.length > 0)
+    return cutsWanted(
+      composing,
+      lag.filter(({ screw }) => screw === lag.at(-1)?.screw),
+    ).slice(0, mostCuts);
   const kind = ({ zone }: Chain): boolean => known(catalogue.zones, zone).kind === "threaded";
   const pair = [chains.findLast(kind), chains.find((chain) => !kind(chain))];
   return pair.flatMap((chain) => (chain === undefined ? [] : [[chain, "seated"] as const]));
@@ -92,13 +94,15 @@ function cuts(
   const wide = enlargement("pairing", frame.format);
   const high = stripHeight * wide;
   if (left < high + leastBoxes * wide) return { taken: 0 };
-  const width = (frame.format.width - 2 * frame.format.margin - stripGap) / 2;
+  const wanted = cutsOf(chains, composing);
+  const columns = Math.max(2, wanted.length);
+  const width = (frame.format.width - 2 * frame.format.margin - (columns - 1) * stripGap) / columns;
   const size = {
     width,
     height: high - stripWords,
     letter: stripLetter * wide,
   };
-  const sections = sectionViews(composing, frame.id, cutsOf(chains, composing), size);
+  const sections = sectionViews(composing, frame.id, wanted, size);
   return sections.length > 0
     ? { sections, taken: high + (frame.format.width < narrow ? 5 : 0) }
     : { taken: 0 };

@@ -8,6 +8,7 @@ import { frames } from "./frame.ts";
 import { handWords } from "./hand-words.ts";
 import { drawnPlate } from "./plate-facts.ts";
 import { listed } from "./spoken.ts";
+import { cutsWanted } from "./step-cuts.ts";
 import { stepParts } from "./step-parts.ts";
 import { stepsByFrame, stepView } from "./step-view.ts";
 import { unparted } from "./unparted.ts";
@@ -77,7 +78,11 @@ export function procedureSheets(composing: Composing, procedure: string): readon
     ? procedure
     : `${facts.system}-procedure-${procedure}`;
   const most = lockable(composing, facts.families);
-  const steps = stepsByFrame(composing, facts.steps.length, (size) =>
+  const cuts = cutsWanted(
+    composing,
+    facts.steps.flatMap((step) => chainOf(composing, step) ?? []),
+  );
+  const steps = stepsByFrame(composing, "Order of work", cuts, (size) =>
     facts.steps.map((step, index) => {
       const chain = chainOf(composing, step);
       const parts = partsOf(composing, procedure, step, chain);
@@ -116,8 +121,7 @@ export function procedureSheets(composing: Composing, procedure: string): readon
       ({
         ...frame,
         kind: "steps",
-        subject: "Order of work",
-        steps: steps(frame),
+        ...steps(frame),
       }) satisfies StepView,
   );
 }

@@ -3,38 +3,55 @@ import type { Chain } from "../model/chain.ts";
 import type { Figure } from "../model/figure.ts";
 import type { ProcedureStep, Query, RecipeStep } from "../model/recipe.ts";
 import type { SheetFrame, StepView } from "../model/sheet.ts";
+import { cardRoom, stepHeight } from "./card-height.ts";
 import type { Composing } from "./composing.ts";
 import { cautionViews } from "./frame.ts";
-import { notesHeight } from "./notes-height.ts";
+import type { SectionsWanted } from "./section-views.ts";
 import { spoken, tellTale } from "./spoken.ts";
+import { type Cuts, cutBeside, cutsUnder, leastHeights } from "./step-cuts.ts";
 import { verbWords } from "./verb-words.ts";
 
-/** Millimetres that head and foot take of a step card. */
-const headAndFoot = 52;
-/** Drawn frames in millimetres, largest first, and the height of paper that each asks for a step. */
+/** Drawn frames in millimetres, largest first. */
 const frameSizes = [
-  { asks: 33, width: 54, height: 30 },
-  { asks: 25, width: 42, height: 22 },
-  { asks: 0, width: 36, height: 18 },
+  { width: 54, height: 30 },
+  { width: 42, height: 22 },
+  { width: 36, height: 18 },
 ] as const;
 type Steps = StepView["steps"];
 type FrameSize = (typeof frameSizes)[number];
+/** Millimetres that stay free where heights are reckoned before printing. */
+const slack = 1;
 
-/** Steps drawn in the largest frame that the page's height allows for so many; each size is drawn once. */
+/** What a step card shows on a page: its steps drawn in the largest frames with which they and the cut views fit, else without the cut views; each size is drawn once. */
 export function stepsByFrame(
   composing: Composing,
-  count: number,
+  subject: string,
+  wanted: SectionsWanted,
   drawn: (size: FrameSize) => Steps,
-): (page: SheetFrame) => Steps {
+): (page: SheetFrame) => Pick<StepView, "subject" | "steps"> & Cuts {
   const kept = new Map<FrameSize, Steps>();
-  return (page) => {
-    const { height, margin } = page.format;
-    const room =
-      (height - 2 * margin - headAndFoot - notesHeight(composing, "steps", page)) / count;
-    const size = frameSizes.find(({ asks }) => room >= asks) ?? frameSizes[2];
+  const stepsIn = (size: FrameSize): Steps => {
     const steps = kept.get(size) ?? drawn(size);
     kept.set(size, steps);
     return steps;
+  };
+  return (page) => {
+    const room = cardRoom(composing, subject, page) - slack;
+    const tried = frameSizes.map((size) => {
+      const steps = stepsIn(size);
+      const taken = steps.reduce((sum, step) => sum + stepHeight(composing, step, page), 0);
+      return { steps, left: room - taken };
+    });
+    for (const least of [...leastHeights, undefined])
+      for (const { steps, left } of tried) {
+        const cuts =
+          least === undefined
+            ? cutBeside(composing, wanted, page, left)
+            : cutsUnder(composing, wanted, page, left, least);
+        if (cuts !== undefined) return { subject, steps, ...cuts };
+      }
+    const fits = tried.find(({ left }) => left >= 0) ?? tried.at(-1);
+    return { subject, steps: fits?.steps ?? [] };
   };
 }
 

@@ -6,6 +6,7 @@ import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { capital, listed } from "./spoken.ts";
+import { cutsWanted } from "./step-cuts.ts";
 import { stepParts } from "./step-parts.ts";
 import { inHandOf, stepsByFrame, stepView } from "./step-view.ts";
 
@@ -22,17 +23,21 @@ function sheets(
   const nearOnly = recipe.steps.some(
     ({ verb, near_cortex_only }) => verb === "drill-pilot" && near_cortex_only,
   );
-  const steps = stepsByFrame(composing, recipe.steps.length, (size) =>
-    recipe.steps.map((step, index) => {
-      const parts = {
-        ...stepParts(composing, chain, step.verb),
-        nearCortexOnly: nearOnly || step.near_cortex_only,
-      };
-      const { interfaces } = catalogue;
-      const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, interfaces, size);
-      const inHand = inHandOf(composing, chain, step);
-      return stepView(composing, step, index, { frame, inHand, handedWith: "" });
-    }),
+  const steps = stepsByFrame(
+    composing,
+    capital(recipe.name),
+    cutsWanted(composing, group.chains),
+    (size) =>
+      recipe.steps.map((step, index) => {
+        const parts = {
+          ...stepParts(composing, chain, step.verb),
+          nearCortexOnly: nearOnly || step.near_cortex_only,
+        };
+        const { interfaces } = catalogue;
+        const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, interfaces, size);
+        const inHand = inHandOf(composing, chain, step);
+        return stepView(composing, step, index, { frame, inHand, handedWith: "" });
+      }),
   );
   const atSteps = new Set(recipe.steps.flatMap(({ cautions }) => cautions));
   const whole = [...recipe.cautions, ...recipe.required_cautions].filter(
@@ -61,8 +66,7 @@ function sheets(
       ({
         ...frame,
         kind: "steps",
-        subject: capital(recipe.name),
-        steps: steps(frame),
+        ...steps(frame),
       }) satisfies StepView,
   );
 }

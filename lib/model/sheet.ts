@@ -49,6 +49,8 @@ export type SheetFrame = {
   readonly practice?: { readonly words: string; readonly answers: string };
   /** Cut views where there is paper for them, each with the words beneath it. */
   readonly sections?: readonly { readonly figure: Figure; readonly words: string }[];
+  /** The cut view stands beside the title instead of under the body. */
+  readonly sectionsBeside?: true;
   /** Present where anything is at true size: a 50 mm bar. */
   readonly scaleBar?: Figure;
   /** Card, issue and fingerprint as a square code, put in when the sheet is whole. */

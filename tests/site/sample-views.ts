@@ -243,6 +243,7 @@ function steps(): StepView {
   return {
     ...frame("steps-locking", portrait),
     kind: "steps",
+    sectionsBeside: true,
     subject: "Locking screw through the threaded sleeve",
     steps: [
       step(1, "Turn in the sleeve", "sleeve 3.5", {

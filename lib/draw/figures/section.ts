@@ -10,6 +10,7 @@ import { screwCut } from "../parts/section/screw-cut.ts";
 import { sectionPlaces } from "../parts/section/section-places.ts";
 import { type SectionScene, sectionScene } from "../parts/section/section-scene.ts";
 import { lagHolesWords, lagSeatedWords, seatedWords } from "../parts/section/section-words.ts";
+import { typeSizes } from "../tokens.ts";
 
 /** Room for words over the picture and beside the head, in letters. */
 const room: Readonly<Record<SectionView, { readonly above: number; readonly right: number }>> = {
@@ -17,6 +18,9 @@ const room: Readonly<Record<SectionView, { readonly above: number; readonly righ
   "lag-holes": { above: 3.15, right: 3.7 },
   "lag-seated": { above: 2.1, right: 1.7 },
 };
+
+/** What stays free over and under words in bone, mm. */
+const aroundWords = 0.5;
 
 function boresOf(view: SectionView, { places, parts }: SectionScene): readonly Bore[] {
   const { near, tip, split } = places;
@@ -84,6 +88,14 @@ const words: Readonly<Record<SectionView, (pen: Pen, scene: SectionScene) => voi
   "lag-seated": lagSeatedWords,
 };
 
+/** "Not anatomy" in the strip of bone under the screw's thread, as large as the strip is high. */
+function boneWords(pen: Pen, { places, parts, x, axis, scale, bottom }: SectionScene): void {
+  const bone = x(places.far ?? places.tip);
+  const high = bottom - axis - (inMm(parts.screw.major) / 2) * scale - aroundWords;
+  const size = Math.min(typeSizes.small, high);
+  notAnatomy(pen, [bone + 1, bottom - 0.46 * size], x(places.near) - bone - 2, size);
+}
+
 /** A cut through plate, hole, screw and bone drawn from their numbers at one scale, measures beside them; bone is a sign, the length an example from the rack. */
 export const section: Pictures["section"] = (id, view, parts, interfaces, size) => {
   const places = sectionPlaces(view, parts);
@@ -101,8 +113,7 @@ export const section: Pictures["section"] = (id, view, parts, interfaces, size) 
       plateCut(group, scene);
       if (view !== "lag-holes") screwCut(group, scene);
       words[view](group, scene);
-      const bone = scene.x(places.far ?? places.tip);
-      notAnatomy(group, [bone + 1, scene.bottom - 1.6], scene.x(places.near) - bone - 2);
+      boneWords(group, scene);
     }),
   );
   return { ...figure, facts };

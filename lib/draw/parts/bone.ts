@@ -76,9 +76,9 @@ export function drawBone(pen: Pen, scene: Scene, channels: readonly Channel[] = 
   notAnatomy(pen, [0.5, height - 1.1], bone.near - 0.9);
 }
 
-/** Says once in a frame, from `x` on the baseline `y` and at most `room` mm long, that its bone is a sign. */
-export function notAnatomy(pen: Pen, [x, y]: Spot, room: number): void {
-  const size = Math.max(smallest, largest * Math.min(1, room / textWidth(words, largest)));
+/** Says once in a frame, from `x` on the baseline `y`, at most `room` mm long and `most` mm of font size, that its bone is a sign. */
+export function notAnatomy(pen: Pen, [x, y]: Spot, room: number, most: number = largest): void {
+  const size = Math.max(smallest, most * Math.min(1, room / textWidth(words, most)));
   pen.box([x - 0.2, y - size * 0.78], textWidth(words, size) + 0.4, size * 1.06, {
     fill: "metal",
     stroke: "none",

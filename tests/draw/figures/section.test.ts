@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { section } from "../../../lib/draw/figures/section.ts";
+import { textWidth } from "../../../lib/draw/text-widths.ts";
 import type { Defined } from "../../../lib/model/definition.ts";
 import type { SectionParts, SectionView } from "../../../lib/model/figure.ts";
 import type { Screw } from "../../../lib/model/screw.ts";
@@ -123,6 +124,51 @@ describe("a cut through hole and screw", () => {
       expect(figure.facts?.map(([what]) => what)).toContain("plate");
       for (const [what, value] of figure.facts ?? [])
         expect(figure.description).toContain(`${what}: ${value}`);
+    }
+  });
+
+  test.each([
+    ["seated", locking()],
+    ["seated", plain()],
+    ["lag-holes", plain({ gliding: 3500 })],
+    ["lag-seated", plain({ gliding: 3500 })],
+  ] as const)("keeps its words on the paper and apart, %s", (view, parts) => {
+    for (const [width, height, letter] of [
+      [60.6, 30, 2.7],
+      [60.6, 46, 2.75],
+      [66, 55, 3],
+      [88, parts.zone.kind === "threaded" ? 27 : 30, 2.7],
+      [94, 46, 4],
+      [110, 56, 4],
+      [194, 60, 4],
+    ] as const) {
+      const { svg } = section("s", view, parts, sampleInterfaces, { width, height, letter });
+      const words = [...svg.matchAll(/<text\b[^>]*>([^<]*)<\/text>/g)].flatMap(
+        ([element, text = ""]) =>
+          readSvg(element).map(({ attributes }) => {
+            const size = Number(attributes["font-size"]);
+            const long = textWidth(text, size, Number(attributes["font-weight"]) as 400 | 600);
+            const anchor = { middle: 0.5, end: 1 }[attributes["text-anchor"] ?? ""] ?? 0;
+            const from = Number(attributes["x"]) - anchor * long;
+            const y = Number(attributes["y"]);
+            return { text, from, to: from + long, top: y - 0.72 * size, bottom: y + 0.22 * size };
+          }),
+      );
+      expect(words.length).toBeGreaterThan(3);
+      for (const one of words) {
+        const { from, to, top, bottom } = one;
+        const inside = from >= 0 && to <= width + 0.01 && top >= 0 && bottom <= height;
+        expect([one.text, width, inside]).toEqual([one.text, width, true]);
+        const struck = words.filter(
+          (other) =>
+            other !== one &&
+            other.from < to &&
+            from < other.to &&
+            other.top < bottom &&
+            top < other.bottom,
+        );
+        expect([one.text, width, struck.map(({ text }) => text)]).toEqual([one.text, width, []]);
+      }
     }
   });
 

@@ -7,6 +7,8 @@ import { dimension } from "./dimension.ts";
 import type { SectionScene } from "./section-scene.ts";
 
 const example = "an example length from the rack";
+/** Least room between two words over a picture, in letters. */
+const apart = 0.5;
 
 /** Words of a cut view: semibold where they name a size, plain where they tell something. */
 export function say(
@@ -34,12 +36,13 @@ export function plateMeasure(pen: Pen, scene: SectionScene): void {
   const [a, b] = [x(places.inner), x(0)];
   for (const at of [a, b]) extension(pen, [at, top], [at, y - 0.8]);
   dimension(pen, { name: "plate", size: inMm(parts.plateThickness) }, [a, y], [b, y]);
-  say(pen, scene, [a - 1, overhead(scene)], `plate ${mm(parts.plateThickness)}`);
+  const start = Math.max(a - 1, pitchWords(scene).end + letter * apart);
+  say(pen, scene, [start, overhead(scene)], `plate ${mm(parts.plateThickness)}`);
 }
 
 /** The screw's length beneath the picture, from its tip to where its length counts from. */
 export function lengthMeasure(pen: Pen, scene: SectionScene): void {
-  const { places, parts, x, axis, scale, bottom, height, letter } = scene;
+  const { places, parts, x, axis, scale, bottom, height, width, letter } = scene;
   const { screw } = parts;
   const length = exampleLength(screw);
   const y = bottom + letter * 0.86;
@@ -48,7 +51,8 @@ export function lengthMeasure(pen: Pen, scene: SectionScene): void {
   extension(pen, [b, axis + (inMm(screw.head.diameter) / 2) * scale], [b, y + 0.8]);
   dimension(pen, { name: "length", size: inMm(length) }, [a, y], [b, y]);
   const words = `${wholeMm(length)}: ${example}`;
-  const start = Math.max(b - textWidth(words, letter, 600), letter * 6.2);
+  const long = textWidth(words, letter, 600);
+  const start = Math.min(Math.max(b - long, letter * 6.2), width - long);
   say(pen, scene, [start, height - letter * 0.28], words);
 }
 
@@ -66,29 +70,41 @@ export function threadMeasures(pen: Pen, scene: SectionScene): void {
   measure("thread", outer, inMm(major));
   measure("core", inside, inMm(core));
   extension(pen, [outer, overhead(scene) + 1], [outer, axis - (inMm(major) * scale) / 2]);
-  say(pen, scene, [0.4, overhead(scene)], `thread ${mm(major)}`);
+  say(pen, scene, [0.4, overhead(scene)], threadWords(parts));
   const foot = height - letter * 0.28;
   extension(pen, [inside, axis + (inMm(core) * scale) / 2], [inside, foot - letter]);
   say(pen, scene, [0.4, foot], `core ${mm(core)}`);
 }
 
-/** One pitch of the thread, from crest to crest, named above the picture. */
-export function pitchMeasure(pen: Pen, scene: SectionScene): void {
-  const { places, parts, interfaces, x, axis, scale } = scene;
+/** Where one pitch of the thread lies on paper, the words for it, and where they begin and end: beside those of the thread, else over the middle of the pitch. */
+function pitchWords({ places, parts, interfaces, x, letter }: SectionScene) {
   const { screw } = parts;
   const pitch = inMm(screw.pitch);
   const [tip, body] = screwShape(screw, interfaces, exampleLength(screw)).segments;
   const turns = Math.max(0, Math.floor(((body?.length ?? 0) / 2 - pitch / 2) / pitch));
   const crest = places.tip + (tip?.length ?? 0) + pitch / 2 + turns * pitch;
+  const words = `pitch ${mm(screw.pitch)}`;
+  const long = textWidth(words, letter, 600);
   const [a, b] = [x(crest), x(crest + pitch)];
-  const rim = axis - (inMm(screw.major) / 2) * scale;
+  const after = 0.4 + textWidth(threadWords(parts), letter, 600) + letter * apart;
+  const start = Math.max((a + b - long) / 2, after);
+  return { pitch, a, b, words, start, end: start + long };
+}
+
+const threadWords = ({ screw }: SectionScene["parts"]): string => `thread ${mm(screw.major)}`;
+
+/** One pitch of the thread, from crest to crest, named above the picture. */
+export function pitchMeasure(pen: Pen, scene: SectionScene): void {
+  const { parts, axis, scale } = scene;
+  const { pitch, a, b, words, start } = pitchWords(scene);
+  const rim = axis - (inMm(parts.screw.major) / 2) * scale;
   const y = rim - 2.6;
   pen.box([a - 3.6, y - 1.2], b - a + 7.2, 2.4, { fill: "metal", stroke: "none" });
   for (const at of [a, b]) extension(pen, [at, rim - 0.4], [at, y - 0.8]);
   dimension(pen, { name: "pitch", size: pitch }, [a, y], [b, y]);
   const middle = (a + b) / 2;
   extension(pen, [middle, overhead(scene) + 1], [middle, y]);
-  say(pen, scene, [middle, overhead(scene)], `pitch ${mm(screw.pitch)}`, { anchor: "middle" });
+  say(pen, scene, [start, overhead(scene)], words);
 }
 
 /** The head's width beside it. */

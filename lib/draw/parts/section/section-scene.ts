@@ -27,6 +27,8 @@ const left = 2;
 const beneath = 3.03;
 const beyondTip = 1.6;
 const metalBeside = 2.6;
+/** Millimetres of bone that stay on each side of the thread, for words. */
+const wordsBeside = 3.1;
 
 /** Fits a cut view into its size (mm), with room for words over the picture and beside the head, in letters. */
 export function sectionScene(
@@ -47,6 +49,7 @@ export function sectionScene(
   const scale = Math.min(
     (width - (left + room.right) * letter) / (places.top - from),
     (bottom - top) / wide,
+    (bottom - top - 2 * wordsBeside) / inMm(screw.major),
   );
   return {
     width,

@@ -1,5 +1,6 @@
 import { mm, type Um } from "../../../model/measure.ts";
 import type { Pen } from "../../canvas.ts";
+import { textWidth } from "../../text-widths.ts";
 import { arrow } from "../arrow.ts";
 import { inMm } from "../instrument-part.ts";
 import { dimension } from "./dimension.ts";
@@ -33,24 +34,26 @@ export function seatedWords(pen: Pen, scene: SectionScene): void {
     return;
   }
   const face = x(0) + 0.8;
-  for (const y of [top + 3, bottom - 3]) arrow(pen, [face + 7.4, y], [face, y]);
-  say(pen, scene, [face + 8.4, top + letter * 1.2], "draws the", told);
-  say(pen, scene, [face + 8.4, top + letter * 2.29], "plate down", told);
+  for (const y of [top + 3, bottom - 3]) arrow(pen, [face + letter * 1.85, y], [face, y]);
+  const left = face + letter * 2.1;
+  say(pen, scene, [left, top + letter * 1.2], "draws the", told);
+  say(pen, scene, [left, top + letter * 2.29], "plate down", told);
 }
 
-/** The width of a hole within it, named above the picture by the drill that makes it. */
+/** The width of a hole within it, named above the picture by the drill that makes it; the name stands `aside` of the leader, mm. */
 function holeMeasure(
   pen: Pen,
   scene: SectionScene,
   at: number,
-  { name, width }: { readonly name: string; readonly width: Um },
+  { name, width, aside }: { readonly name: string; readonly width: Um; readonly aside: number },
 ): void {
   const { axis, scale, top, letter } = scene;
   const half = (inMm(width) * scale) / 2;
   dimension(pen, { name, size: inMm(width) }, [at, axis - half], [at, axis + half]);
   extension(pen, [at, top - letter * 0.74], [at, axis - half]);
-  say(pen, scene, [at, overhead(scene)], `${name} drill`, amid);
-  say(pen, scene, [at, overhead(scene) + letter * 1.14], mm(width), { anchor: "middle" });
+  say(pen, scene, [at + aside, overhead(scene)], `${name} drill`, amid);
+  const number = [at, overhead(scene) + letter * 1.14] as const;
+  say(pen, scene, number, mm(width), { anchor: "middle" });
 }
 
 /** The middles of the two pieces of bone on paper, mm. */
@@ -59,15 +62,28 @@ function pieces({ places, x }: SectionScene): { readonly far: number; readonly n
   return { far: x((far + split) / 2), near: x((split + near) / 2) };
 }
 
+/** How far each of two words over the pieces must stand aside of their middle, so that half a letter stays between them, mm. */
+function asideOf(
+  { letter }: SectionScene,
+  at: ReturnType<typeof pieces>,
+  names: readonly [string, string],
+): number {
+  const halves = names.reduce((sum, name) => sum + textWidth(name, letter) / 2, letter / 2);
+  return Math.max(0, halves - (at.near - at.far)) / 2;
+}
+
 /** The widths of a lag screw's two holes. */
 export function lagHolesWords(pen: Pen, scene: SectionScene): void {
   const { parts, bottom, x, places, top, letter } = scene;
   const at = pieces(scene);
   const { pilot, gliding, major } = parts.screw;
-  holeMeasure(pen, scene, at.far, { name: "pilot", width: pilot });
-  holeMeasure(pen, scene, at.near, { name: "gliding", width: gliding ?? major });
-  say(pen, scene, [at.far, bottom + letter * 1.25], "far piece", amid);
-  say(pen, scene, [at.near, bottom + letter * 1.25], "near piece", amid);
+  const drills = asideOf(scene, at, ["pilot drill", "gliding drill"]);
+  holeMeasure(pen, scene, at.far, { name: "pilot", width: pilot, aside: -drills });
+  holeMeasure(pen, scene, at.near, { name: "gliding", width: gliding ?? major, aside: drills });
+  const [far, near] = ["far piece", "near piece"] as const;
+  const aside = asideOf(scene, at, [far, near]);
+  say(pen, scene, [at.far - aside, bottom + letter * 1.25], far, amid);
+  say(pen, scene, [at.near + aside, bottom + letter * 1.25], near, amid);
   const thickness = `plate ${mm(parts.plateThickness)}`;
   say(pen, scene, [x(places.inner) + 1, top - letter * 0.34], thickness);
 }

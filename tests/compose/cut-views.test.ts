@@ -1,0 +1,63 @@
+import { describe, expect, test } from "vitest";
+import { isLag } from "../../lib/compose/chain-groups.ts";
+import { compose } from "../../lib/compose/compose.ts";
+import { siteDrawings } from "../../lib/compose/site-drawings.ts";
+import { derive } from "../../lib/derive/derive.ts";
+import { pictures } from "../../lib/draw/pictures.ts";
+import { loadLibrary } from "../../lib/index.ts";
+import { known } from "../../lib/model/catalogue.ts";
+import type { StepView } from "../../lib/model/sheet.ts";
+
+const { catalogue } = loadLibrary("content");
+if (!catalogue) throw new Error("The demo library does not resolve");
+const composing = { catalogue, derived: derive(catalogue), pictures, today: "2026-11-25" };
+const { chains } = composing.derived;
+const sheets = compose(composing);
+const cards = sheets.filter((sheet): sheet is StepView => sheet.kind === "steps");
+
+/** The title a chain's cut view must have: its screw, its hole, and how it sits. */
+function titleOf(chain: (typeof chains)[number]): string {
+  const { called } = known(composing.catalogue.screws, chain.screw);
+  const { name } = known(composing.catalogue.zones, chain.zone);
+  return isLag(chain) ? `${called} as lag screw through ${name}` : `${called} seated in ${name}`;
+}
+
+describe("cut views of the demo", () => {
+  test.each(chains.map((chain) => [chain.id, chain] as const))(
+    "%s has its own on a printed sheet of its system and on its page",
+    (id, chain) => {
+      const printed = sheets.filter(
+        ({ system, sections = [] }) =>
+          system === chain.system && sections.some(({ figure }) => figure.title === titleOf(chain)),
+      );
+      expect(printed.length).toBeGreaterThan(0);
+      const page = siteDrawings(composing, sheets).chains.get(id) ?? [];
+      expect(page.map(({ title }) => title)).toContain(titleOf(chain));
+    },
+  );
+
+  test("stand on every technique card of A4 that has a chain through a plate", () => {
+    const bare = cards.filter(
+      ({ id, format, sections = [] }) =>
+        format.id === "a4-portrait" && id.includes("-steps-") && sections.length === 0,
+    );
+    expect(bare.map(({ id }) => id)).toEqual([]);
+  });
+
+  test("stand beside the title one at a time and without words of their own", () => {
+    const beside = cards.filter(({ sectionsBeside }) => sectionsBeside);
+    expect(beside.length).toBeGreaterThan(0);
+    for (const { sections = [] } of beside)
+      expect(sections.map(({ words }) => words)).toEqual([""]);
+  });
+
+  test("are left out, never shrunk below a note, where steps leave no paper", () => {
+    const letters = cards.flatMap(({ sections = [] }) =>
+      sections.flatMap(({ figure }) =>
+        [...figure.svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size)),
+      ),
+    );
+    expect(Math.min(...letters)).toBeGreaterThanOrEqual(2.7);
+    expect(cards.some(({ sections }) => sections === undefined)).toBe(true);
+  });
+});
