@@ -3,57 +3,64 @@ export type Operand = number | string;
 
 const [dot, minus, slash, less, zero, nine] = [46, 45, 47, 60, 48, 57];
 const [opening, closing] = [91, 93];
+const end = -1;
+
+/** Operators by the codes of their letters, up to three: whoever is told one need not read its letters again. */
+const known = new Map<number, string>();
 
 const isSpace = (code: number): boolean => code === 10 || code === 32 || code === 13 || code === 9;
+const isDigit = (code: number): boolean => code >= zero && code <= nine;
 const endsToken = (code: number): boolean =>
-  isSpace(code) || code === less || code === slash || code === opening || code === closing;
-
-/** Where a token that starts at `at` with `code` ends. */
-function endOf(text: string, at: number, code: number): number {
-  if (code === less && text.charCodeAt(at + 1) === less) return text.indexOf(">>", at) + 2;
-  if (code === less) return text.indexOf(">", at) + 1;
-  if (code === opening || code === closing) return at + 1;
-  let end = at + 1;
-  while (end < text.length && !endsToken(text.charCodeAt(end))) end++;
-  return end;
-}
+  isSpace(code) ||
+  code === less ||
+  code === slash ||
+  code === opening ||
+  code === closing ||
+  code === end;
 
 /** Goes through a content stream as Chromium writes it (no literal strings, no inline pictures) and tells each operator with
- * its operands; the list of operands is used again for the next. */
+ * its operands. */
 export function scanContent(
   text: string,
   visit: (operator: string, operands: readonly Operand[]) => void,
 ): void {
-  const operands: Operand[] = [];
+  const bytes = Buffer.from(text, "latin1");
+  const length = bytes.length;
+  let operands: Operand[] = [];
   let at = 0;
-  while (at < text.length) {
-    const code = text.charCodeAt(at);
+  while (at < length) {
+    let code = bytes[at] ?? end;
     if (isSpace(code)) {
       at++;
-    } else if ((code >= zero && code <= nine) || code === minus || code === dot) {
-      let [whole, parts] = [0, 0];
-      if (code === minus) at++;
-      for (; at < text.length; at++) {
-        const digit = text.charCodeAt(at);
-        if (digit === dot) parts = 1;
-        else if (digit < zero || digit > nine) break;
-        else {
-          whole = whole * 10 + digit - zero;
+    } else if (isDigit(code) || code === minus || code === dot) {
+      const sign = code === minus ? -1 : 1;
+      if (code === minus) code = bytes[++at] ?? end;
+      let whole = 0;
+      for (; isDigit(code); code = bytes[++at] ?? end) whole = whole * 10 + code - zero;
+      let parts = 1;
+      if (code === dot)
+        for (code = bytes[++at] ?? end; isDigit(code); code = bytes[++at] ?? end) {
+          whole = whole * 10 + code - zero;
           parts *= 10;
         }
-      }
-      const value = parts > 1 ? whole / parts : whole;
-      operands.push(code === minus ? -value : value);
+      operands.push((sign * whole) / parts);
+    } else if (code === less || code === slash || code === opening || code === closing) {
+      const from = at++;
+      if (code === less)
+        at = bytes[at] === less ? text.indexOf(">>", at) + 2 : text.indexOf(">", at) + 1;
+      else if (code === slash) while (!endsToken(bytes[at] ?? end)) at++;
+      operands.push(text.slice(from, at));
     } else {
-      const end = endOf(text, at, code);
-      const token = text.slice(at, end);
-      at = end;
-      if (code === less || code === slash || code === opening || code === closing)
-        operands.push(token);
-      else {
-        visit(token, operands);
-        operands.length = 0;
+      const from = at;
+      let key = 0;
+      for (; !endsToken(code); code = bytes[++at] ?? end) key = key * 128 + code;
+      let operator = known.get(key);
+      if (operator === undefined) {
+        operator = text.slice(from, at);
+        if (operator.length <= 3) known.set(key, operator);
       }
+      visit(operator, operands);
+      operands = [];
     }
   }
 }

@@ -1,5 +1,5 @@
 import { floorSize } from "../model/type-sizes.ts";
-import type { Letter } from "./painted-letters.ts";
+import type { Letter } from "./painted-page.ts";
 
 /** A letter has at least this part of the ink of black on white. */
 const leastInk = 0.6;
