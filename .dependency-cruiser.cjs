@@ -32,9 +32,9 @@ module.exports = {
     ),
     forbid(
       "setup-imports-no-package",
-      "Setting up imports itself and Node alone.",
+      "Setting up imports itself and Node alone; once packages are installed, what turns TypeScript into JavaScript.",
       { path: "^lib/setup/" },
-      { pathNot: "^lib/setup/", dependencyTypesNot: ["core"] },
+      { pathNot: ["^lib/setup/", npm("esbuild")], dependencyTypesNot: ["core"] },
     ),
     forbid(
       "only-entries-join-stages",

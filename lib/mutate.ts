@@ -79,7 +79,7 @@ function helped({ library, today, sample }: MutateOptions): Promise<readonly Tol
   const words = ["mutate", "--library", library, ...day, "--sample", String(sample)];
   return new Promise((done, failed) => {
     let told: readonly Told[] | undefined;
-    const child = fork(join(lib, "cli.ts"), [...words, "--share", "1"]);
+    const child = fork(process.argv[1] ?? "", [...words, "--share", "1"]);
     child.on("message", (message) => {
       told = message as readonly Told[];
     });

@@ -35,7 +35,7 @@ function rebuild(
   ended: AbortSignal,
 ): Promise<{ code: number; said: string }> {
   const day = today === undefined ? [] : ["--today", today];
-  const words = ["--import", "tsx", join(root, "lib/cli.ts"), "build", "--no-pdf"];
+  const words = [join(root, "lib/setup/trayleaf.mjs"), "build", "--no-pdf"];
   return new Promise((done) => {
     const child = spawn(process.execPath, [...words, "--library", library, "--out", out, ...day], {
       env: { ...process.env, NO_COLOR: "1" },

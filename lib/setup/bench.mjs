@@ -1,5 +1,6 @@
 import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
+import { asJavaScript } from "./as-javascript.mjs";
 import { browserVariables } from "./browser-variables.mjs";
 import { installPackages } from "./install-packages.mjs";
 import { places } from "./places.mjs";
@@ -20,8 +21,5 @@ export async function bench([name = "", ...words]) {
   }
   installPackages(places.root);
   const variables = browserVariables(await rememberedBrowser());
-  return runChild(
-    ["--import", import.meta.resolve("tsx"), join(folder, `${name}.ts`), ...words],
-    variables,
-  );
+  return runChild([await asJavaScript(join(folder, `${name}.ts`)), ...words], variables);
 }

@@ -1,3 +1,4 @@
+import { asJavaScript } from "./as-javascript.mjs";
 import { browserVariables } from "./browser-variables.mjs";
 import { installPackages } from "./install-packages.mjs";
 import { places } from "./places.mjs";
@@ -26,9 +27,6 @@ export async function commandLine(words) {
       return 0;
     }
   }
-  const loader = import.meta.resolve("tsx");
-  return runChild(
-    ["--disable-proto=delete", "--import", loader, places.commandLine, ...words],
-    variables,
-  );
+  const program = await asJavaScript(places.commandLine);
+  return runChild(["--disable-proto=delete", program, ...words], variables);
 }

@@ -1,20 +1,7 @@
 import { createHash } from "node:crypto";
-import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { join, relative, resolve, sep } from "node:path";
-
-/**
- * @param {string} folder
- * @returns {string[]}
- */
-function filesBelow(folder) {
-  if (!existsSync(folder)) return [];
-  return readdirSync(folder, { withFileTypes: true })
-    .flatMap((entry) => {
-      const path = join(folder, entry.name);
-      return entry.isDirectory() ? filesBelow(path) : [path];
-    })
-    .sort((a, b) => (a < b ? -1 : 1));
-}
+import { filesBelow } from "./files-below.mjs";
 
 /**
  * The value of an option written as two words or with "=", and the words without it.

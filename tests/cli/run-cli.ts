@@ -3,6 +3,11 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:f
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
+import { asJavaScript } from "../../lib/setup/as-javascript.mjs";
+import { places } from "../../lib/setup/places.mjs";
+
+/** The command line as it runs. */
+export const program = await asJavaScript(places.commandLine);
 
 /** What a run of the command line printed, and its exit code. */
 export type Ran = { readonly code: number | null; readonly out: string; readonly error: string };
@@ -13,14 +18,10 @@ export function trayleaf(
   environment: Readonly<Record<string, string>> = {},
 ): Ran {
   const { SOURCE_DATE_EPOCH: _day, ...inherited } = process.env;
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    ["--import", "tsx", "lib/cli.ts", ...words],
-    {
-      encoding: "utf8",
-      env: { ...inherited, NO_COLOR: "1", ...environment },
-    },
-  );
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...words], {
+    encoding: "utf8",
+    env: { ...inherited, NO_COLOR: "1", ...environment },
+  });
   return { code: status, out: stdout, error: stderr };
 }
 

@@ -4,10 +4,10 @@ import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { describe, expect, it } from "vitest";
 import { filesBelow, sha256, writeManifest } from "../../lib/publish/manifest.ts";
-import { ownFolder } from "../cli/run-cli.ts";
+import { ownFolder, program } from "../cli/run-cli.ts";
 
 const slow = 240_000;
-const words = ["--import", "tsx", "lib/cli.ts", "build", "--no-pdf", "--today", "2026-11-25"];
+const words = [program, "build", "--no-pdf", "--today", "2026-11-25"];
 
 /** A folder with an earlier build of one page beside nothing else. */
 function earlier(): { home: string; out: string } {

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as after } from "node:timers/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { program } from "../cli/run-cli.ts";
 import { smallLibrary } from "../fixtures/small-library.ts";
 
 const home = mkdtempSync(join(tmpdir(), "trayleaf-served-"));
@@ -30,7 +31,7 @@ const kept = (): string[] => readdirSync(home).filter((name) => name.startsWith(
 
 beforeAll(async () => {
   smallLibrary(library);
-  const words = ["--import", "tsx", "lib/cli.ts", "serve", "--library", library];
+  const words = [program, "serve", "--library", library];
   child = spawn(process.execPath, words, { env: { ...process.env, TMPDIR: home } });
   child.stdout?.on("data", (part) => {
     said += part;

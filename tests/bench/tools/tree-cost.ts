@@ -1,5 +1,8 @@
 import { spawn } from "node:child_process";
 import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { asJavaScript } from "../../../lib/setup/as-javascript.mjs";
+import { places } from "../../../lib/setup/places.mjs";
 
 /** What a program cost with all its processes: seconds on the clock, seconds of processor time, the most memory at once in MiB. */
 export type Cost = { readonly wall: number; readonly cpu: number; readonly peak: number };
@@ -100,8 +103,10 @@ export function treeCost(
 }
 
 /** Runs one of our TypeScript programs and measures it. */
-export const programCost = (words: readonly string[], env?: Readonly<Record<string, string>>) =>
-  treeCost(process.execPath, ["--import", "tsx", ...words], env);
+export const programCost = async (
+  [program = "", ...words]: readonly string[],
+  env?: Readonly<Record<string, string>>,
+) => treeCost(process.execPath, [await asJavaScript(join(places.root, program)), ...words], env);
 
 /** The middle value. */
 export function median(values: readonly number[]): number {
