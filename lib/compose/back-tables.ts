@@ -4,15 +4,40 @@ import type { BackTable, Figure } from "../model/figure.ts";
 import type { Composing } from "./composing.ts";
 import { nounAndNumber } from "./spoken.ts";
 
+type Item = BackTable["groups"][number]["items"][number];
+
 const width = 250;
 
-function tellOf(pairs: readonly LookAlike[], id: string, held: ReadonlySet<string>): string {
-  const pair = pairs.find(({ a, b }) => (a === id && held.has(b)) || (b === id && held.has(a)));
-  return pair === undefined ? "" : ((pair.b === id ? pair.tellOfB : undefined) ?? pair.tell);
+/** What an instrument is taken for among those held, and what tells it from each. */
+function alikeOf(
+  pairs: readonly LookAlike[],
+  id: string,
+  held: ReadonlySet<string>,
+): Pick<Item, "alike" | "alikeWith"> {
+  const own = pairs.flatMap(({ a, b, tell, tellOfB }) => {
+    if (a === id && held.has(b)) return [{ other: b, tell }];
+    return b === id && held.has(a) ? [{ other: a, tell: tellOfB ?? tell }] : [];
+  });
+  return {
+    alike: [...new Set(own.map(({ tell }) => tell))].join("; "),
+    alikeWith: own.map(({ other }) => other),
+  };
+}
+
+/** The step of a technique at which an instrument is first asked for; after all steps where none asks for it. */
+function stepOf({ catalogue }: Composing, chain: Chain, id: string): number {
+  const { steps } = known(catalogue.recipes, chain.recipe);
+  const asked = chain.links.filter(({ instrument }) => instrument === id);
+  const queries = new Set(asked.map(({ query }) => JSON.stringify(query)));
+  const first = steps.findIndex(({ uses, also }) =>
+    [...(uses ? [uses] : []), ...also].some((query) => queries.has(JSON.stringify(query))),
+  );
+  return first < 0 ? steps.length : first;
 }
 
 /** What a procedure hands over: its screws in order of use, each instrument under the first screw that needs it. */
-function backTableOf({ catalogue, derived }: Composing, procedure: string): BackTable {
+function backTableOf(composing: Composing, procedure: string): BackTable {
+  const { catalogue, derived } = composing;
   const { name, steps } = known(catalogue.procedures, procedure);
   const chains = steps.flatMap(({ fills }): readonly Chain[] => {
     const found = derived.chains.find(
@@ -21,13 +46,13 @@ function backTableOf({ catalogue, derived }: Composing, procedure: string): Back
     );
     return found === undefined ? [] : [found];
   });
-  const used = chains.map(({ screw, links }) => ({
-    screw,
-    tools: links.flatMap(({ instrument }) => instrument ?? []),
+  const used = chains.map((chain) => ({
+    chain,
+    tools: chain.links.flatMap(({ instrument }) => instrument ?? []),
   }));
   const held = new Set(used.flatMap(({ tools }) => tools));
   const laid = new Set<string>();
-  const groups = used.flatMap(({ screw, tools }) => {
+  const groups = used.flatMap(({ chain, tools }) => {
     const fresh = [...new Set(tools)].filter((id) => !laid.has(id));
     for (const id of fresh) laid.add(id);
     if (fresh.length === 0) return [];
@@ -37,10 +62,11 @@ function backTableOf({ catalogue, derived }: Composing, procedure: string): Back
       return {
         instrument,
         words: [noun, number] as const,
-        alike: tellOf(derived.lookAlikes, id, held),
+        step: stepOf(composing, chain, id),
+        ...alikeOf(derived.lookAlikes, id, held),
       };
     });
-    return [{ called: known(catalogue.screws, screw).called, items }];
+    return [{ called: known(catalogue.screws, chain.screw).called, items }];
   });
   return { name, groups };
 }

@@ -79,7 +79,8 @@ export type PlateSide = {
   readonly bends: readonly (readonly [string, string])[];
 };
 
-/** What lies on a back table in order of use: groups under the screw that is called; `alike` tells an item from its look-alike on the same table. */
+/** What lies on a back table in order of use: groups under the screw that is called; items of one `step` are asked for together; `alike` tells an item from its
+ * look-alikes on the same table, whose ids are `alikeWith`. */
 export type BackTable = {
   readonly name: string;
   readonly groups: readonly {
@@ -87,7 +88,9 @@ export type BackTable = {
     readonly items: readonly {
       readonly instrument: Defined<Instrument>;
       readonly words: readonly [noun: string, number: string];
+      readonly step: number;
       readonly alike: string;
+      readonly alikeWith: readonly string[];
     }[];
   }[];
 };
