@@ -1,5 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
+import { labelSpan } from "../model/label-span.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { CaseView, SheetFrame, WarningBox, WarningLine } from "../model/sheet.ts";
@@ -11,7 +12,7 @@ import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { partWords } from "./hole-symbols.ts";
 import { notesHeight } from "./notes-height.ts";
-import { labelSpan, plateTitle, sideWords } from "./plate-facts.ts";
+import { plateTitle, sideWords } from "./plate-facts.ts";
 import { linesOf } from "./printed-lines.ts";
 import { inNoTray, pullList } from "./pull-list.ts";
 import { unparted } from "./unparted.ts";

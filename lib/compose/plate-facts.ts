@@ -1,5 +1,6 @@
 import { type Catalogue, known } from "../model/catalogue.ts";
 import type { Defined } from "../model/definition.ts";
+import type { PlateSide } from "../model/figure.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import type { DrawnPlate } from "../model/plate.ts";
 
@@ -7,6 +8,21 @@ import type { DrawnPlate } from "../model/plate.ts";
 export function drawnPlate(catalogue: Catalogue, id: string): Defined<DrawnPlate> {
   const plate = known(catalogue.plates, id);
   return "mirror_of" in plate ? drawnPlate(catalogue, plate.mirror_of) : plate;
+}
+
+/** What a plate shows from the side: how thick it is, and between which of its holes it may be bent. */
+export function plateSide(catalogue: Catalogue, plate: string): PlateSide {
+  const { thickness, bend_zones } = drawnPlate(catalogue, plate);
+  return { thickness, bends: bend_zones.map(({ between }) => between) };
+}
+
+/** The bend zones that a plate of this length has, as pairs of holes ("S1–S2, S4–S5"); empty without. */
+export function bendWords({ holes }: LaidPlate, { bends }: PlateSide): string {
+  const has = (label: string): boolean => holes.some((hole) => hole.label === label);
+  return bends
+    .filter((pair) => pair.every(has))
+    .map((pair) => pair.join("–"))
+    .join(", ");
 }
 
 /** A plate's side as it must be read from afar. */
@@ -26,21 +42,4 @@ export function orientationLines(catalogue: Catalogue, plate: LaidPlate): readon
   const { end_cue, up_face } = drawnPlate(catalogue, plate.plate);
   const where = plate.proximal === "start" ? "left" : "right";
   return [`Towards the body: ${end_cue}, at the ${where} of the picture.`, up_face];
-}
-
-/** Hole labels as a span where they follow one another ("S1–S5"), else as a list ("S1, S4"). */
-export function labelSpan(labels: readonly string[]): string {
-  const runs: string[][] = [];
-  for (const label of labels) {
-    const last = runs.at(-1)?.at(-1);
-    const follows =
-      last !== undefined &&
-      last[0] === label[0] &&
-      Number(label.slice(1)) === Number(last.slice(1)) + 1;
-    if (follows) runs.at(-1)?.push(label);
-    else runs.push([label]);
-  }
-  return runs
-    .map((run) => (run.length > 2 ? `${run[0]}–${run.at(-1)}` : run.join(", ")))
-    .join(", ");
 }

@@ -1,4 +1,6 @@
 import { known } from "../model/catalogue.ts";
+import type { PlateSide } from "../model/figure.ts";
+import { labelSpan } from "../model/label-span.ts";
 import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
 import type { PlateMapView, SheetFrame } from "../model/sheet.ts";
 import { typeFloors } from "../model/type-sizes.ts";
@@ -9,7 +11,7 @@ import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
 import { notesHeight } from "./notes-height.ts";
-import { labelSpan, orientationLines, plateTitle, sideWords } from "./plate-facts.ts";
+import { bendWords, orientationLines, plateSide, plateTitle, sideWords } from "./plate-facts.ts";
 import { linesOf } from "./printed-lines.ts";
 import { capital } from "./spoken.ts";
 import { screwTrapLines } from "./traps.ts";
@@ -85,12 +87,20 @@ function kindWords({ kind, threadedEnd }: LaidHole): string {
 function legendOf(
   { pictures }: Composing,
   id: string,
-  { holes }: LaidPlate,
+  plate: LaidPlate,
+  side: PlateSide,
 ): PlateMapView["legend"] {
-  return [...new Set(holes.map(({ kind }) => kind))].map((kind) => ({
+  const bends = bendWords(plate, side);
+  const kinds = [...new Set(plate.holes.map(({ kind }) => kind))].map((kind) => ({
     symbol: pictures.hole(`${id}-legend-${kind}`, kind),
     words: openingWords[kind],
   }));
+  if (bends === "") return kinds;
+  const symbol = pictures.bendMark(`${id}-legend-bend`);
+  return [
+    ...kinds,
+    { symbol, words: `bend zones ${bends}: only there, as the instructions for use say` },
+  ];
 }
 
 /** Paper lower than this, mm, has no table of holes: bands and legend say the same. */
@@ -143,6 +153,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     derived.screwTraps.filter((trap) => zones.has(trap.zone)),
   );
   const table = tableOf(composing, plate);
+  const side = plateSide(catalogue, plate.plate);
   const facts = {
     id,
     system: plate.system,
@@ -164,17 +175,23 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     const listed = frame.format.height < shortPaper ? [] : table;
     const boxLines =
       listed.length > 0 ? Math.max(4, Math.floor(((1 + listed.length) * 2.9) / 4.1)) : 3;
-    const map = pictures.plateMap(`${id}-map`, plate, {
-      width,
-      height: mapHeight(composing, bands, { boxLines, table: listed.length }, frame),
-    });
+    const map = pictures.plateMap(
+      `${id}-map`,
+      plate,
+      {
+        width,
+        height: mapHeight(composing, bands, { boxLines, table: listed.length }, frame),
+      },
+      [],
+      side,
+    );
     return {
       ...frame,
       kind: "plate-map",
       sideWords: sideWords(plate.side),
       map,
       orientation: orientationLines(catalogue, plate),
-      legend: legendOf(composing, id, plate),
+      legend: legendOf(composing, id, plate, side),
       bands,
       traps: warningBox(pictures, "Goes in, and is wrong.", traps, {
         lines: boxLines,

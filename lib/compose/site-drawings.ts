@@ -10,7 +10,7 @@ import type { Composing } from "./composing.ts";
 import { deadReadings } from "./dead-readings.ts";
 import { gallery } from "./gallery.ts";
 import { openingWords } from "./hole-symbols.ts";
-import { drawnPlate } from "./plate-facts.ts";
+import { plateSide } from "./plate-facts.ts";
 import { sectionViews } from "./section-views.ts";
 
 const cut = { width: 110, height: 56, letter: 4 };
@@ -35,8 +35,7 @@ function plateSides({ catalogue, derived, pictures }: Composing): SiteDrawings["
     [...catalogue.plates.keys()].flatMap((id): [string, Figure][] => {
       const laid = longest(derived.plates.filter(({ plate }) => plate === id));
       if (laid === undefined) return [];
-      const { thickness, bend_zones } = drawnPlate(catalogue, id);
-      const side = { thickness, bends: bend_zones.map(({ between }) => between) };
+      const side = plateSide(catalogue, id);
       return [[id, pictures.plateSide(`side-${id}`, laid, side, sideWidth)]];
     }),
   );

@@ -2,6 +2,7 @@ import type { Pictures } from "../model/figure.ts";
 import { drawnOnce } from "./drawn-once.ts";
 import { alikePair } from "./figures/alike-pair.ts";
 import { backTable } from "./figures/back-table.ts";
+import { bendMark } from "./figures/bend-mark.ts";
 import { cardCode } from "./figures/card-code.ts";
 import { deadReading } from "./figures/dead-reading.ts";
 import { hole } from "./figures/hole.ts";
@@ -21,6 +22,7 @@ import { textWidth } from "./text-widths.ts";
 export const drawings: Pictures = {
   textWidth,
   hole,
+  bendMark,
   workingEnd,
   wholeInstrument,
   screw,

@@ -115,6 +115,8 @@ export type Pictures = {
   textWidth(text: string, size: number, weight?: 400 | 600 | 700): number;
   /** The hole symbol used on maps, rows and legends alike. `use` blackens nothing: it points at one part of a combined opening. */
   hole(id: string, kind: OpeningKind, use?: "threaded" | "plain"): Figure;
+  /** The mark of a bend zone, as on maps. */
+  bendMark(id: string): Figure;
   /** The working end at true size, its body broken off; at most `width` long. */
   workingEnd(
     id: string,
@@ -148,12 +150,14 @@ export type Pictures = {
     interfaces: Interfaces,
     size: SectionSize,
   ): Figure;
-  /** The plate, as large as `width` × `height` allows, in true proportion, with labels. `marked`: holes to emphasise (a case's plan). */
+  /** The plate, as large as `width` × `height` allows, in true proportion, with labels. `marked`: holes to emphasise (a case's plan).
+   * With `side` also where it may be bent and, where there is room, the plate from the side. */
   plateMap(
     id: string,
     plate: LaidPlate,
     size: { readonly width: number; readonly height: number },
     marked?: readonly string[],
+    side?: PlateSide,
   ): Figure;
   /** The plate from the side, in true proportion. */
   plateSide(id: string, plate: LaidPlate, side: PlateSide, width: number): Figure;

@@ -527,6 +527,7 @@ const figure = (id: string, width = 20, height = 8): Figure => ({
 const pictures: Pictures = {
   textWidth: (text, size) => text.length * 0.44 * size,
   hole: (id, kind, use) => figure(`${id}-${kind}${use === undefined ? "" : `-${use}`}`),
+  bendMark: (id) => figure(id),
   workingEnd: (id, { id: part }) => figure(`${id}-${part}`),
   wholeInstrument: (id) => figure(id),
   screw: (id) => figure(id),

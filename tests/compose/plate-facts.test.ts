@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest";
 import {
-  labelSpan,
+  bendWords,
   orientationLines,
+  plateSide,
   plateTitle,
   sideWords,
 } from "../../lib/compose/plate-facts.ts";
+import { labelSpan } from "../../lib/model/label-span.ts";
 import { minnow } from "./minnow.ts";
 
 const [bar] = minnow.derived.plates;
@@ -43,5 +45,14 @@ describe("plate facts", () => {
       "Towards the body: the narrow end, at the left of the picture.",
       "The etched face lies up.",
     ]);
+  });
+
+  test("name the bend zones that this length of the plate has", () => {
+    const side = plateSide(minnow.catalogue, bar.plate);
+    const [one, other] = bar.holes.map(({ label }) => label);
+    if (one === undefined || other === undefined) throw new Error("Too few holes");
+    const bends = [[one, other] as const, [one, "S99"] as const];
+    expect(bendWords(bar, { ...side, bends })).toBe(`${one}–${other}`);
+    expect(bendWords(bar, { ...side, bends: [] })).toBe("");
   });
 });

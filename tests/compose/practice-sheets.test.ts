@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { compose } from "../../lib/compose/compose.ts";
+import { drawings } from "../../lib/draw/pictures.ts";
 import type { PairingView, PlateMapView, SheetView } from "../../lib/model/sheet.ts";
 import { renderSheet } from "../../lib/site/render-sheet.ts";
 import { minnow } from "./minnow.ts";
@@ -55,5 +56,19 @@ describe("a practice sheet", () => {
       expect(card.size).toBeGreaterThan(0);
       expect(ids(sheet).filter((id) => card.has(id))).toEqual([]);
     }
+  });
+
+  test("shows the very map of its card, with every hole named and nothing of what goes in", () => {
+    const drawn = compose({ ...minnow, pictures: drawings });
+    const map = (sheet: SheetView | undefined): string => {
+      if (sheet?.kind !== "plate-map") throw new Error("No plate map");
+      return sheet.map.svg.replaceAll(`${sheet.id}-`, "");
+    };
+    const asks = drawn.find((sheet) => sheet.kind === "plate-map" && sheet.practice !== undefined);
+    const card = drawn.find(({ id }) => id === asks?.practice?.answers);
+    expect(map(asks)).toBe(map(card));
+    expect(map(asks)).toContain('data-label="S1"');
+    if (card?.kind !== "plate-map") throw new Error("No plate map");
+    for (const answer of answersOf(card)) expect(map(asks)).not.toContain(answer);
   });
 });

@@ -170,3 +170,25 @@ export const generatedPlate: fc.Arbitrary<LaidPlate> = fc
   .tuple(shape, words)
   .map(([form, said]) => drawn(form, said))
   .filter((made) => made.holes.length <= 24 && apart(made));
+
+/** How thick a generated plate is (micrometres), and which of its row's gaps may be bent. */
+export const generatedSide = fc.record({
+  thickness: fc.record({
+    head: fc.option(fc.integer({ min: 1000, max: 4000 }), { nil: undefined }),
+    shaft: fc.integer({ min: 1000, max: 5500 }),
+  }),
+  bent: fc.array(fc.boolean(), { maxLength: 4 }),
+});
+
+/** The pairs of neighbouring row holes that may be bent between, one for each true. */
+export function bendsOf(
+  { holes }: LaidPlate,
+  bent: readonly boolean[],
+): readonly (readonly [string, string])[] {
+  const row = holes.filter(({ region, kind }) => region === "shaft" && kind !== "wire");
+  return row
+    .slice(1)
+    .flatMap(({ label }, index) =>
+      bent[index] ? [[row[index]?.label ?? "", label] as const] : [],
+    );
+}

@@ -3,8 +3,8 @@ import { textWidth } from "../../lib/draw/text-widths.ts";
 import type { LaidPlate } from "../../lib/model/laid-plate.ts";
 import type { ReadMap } from "./read-map.ts";
 
-type Item = { minX: number; minY: number; maxX: number; maxY: number; what: string };
-type Line = readonly [number, number, number, number];
+export type Item = { minX: number; minY: number; maxX: number; maxY: number; what: string };
+export type Line = readonly [number, number, number, number];
 
 /** On which side of a line a point lies: the sign tells. */
 function side(line: Line, x: number, y: number): number {
@@ -32,7 +32,8 @@ function within({ minX, minY, maxX, maxY }: Item, x: number, y: number): boolean
   return x > minX && x < maxX && y > minY && y < maxY;
 }
 
-function meets(line: Line, box: Item): boolean {
+/** Whether a line has a point in a box or on its edge. */
+export function meets(line: Line, box: Item): boolean {
   const { minX, minY, maxX, maxY } = box;
   const sides: Line[] = [
     [minX, minY, maxX, minY],
@@ -44,7 +45,7 @@ function meets(line: Line, box: Item): boolean {
 }
 
 /** Box of one hole from the plate's data, the map's scale and the place read from the drawing. */
-function holeItem(plate: LaidPlate, map: ReadMap, label: string): Item {
+export function holeItem(plate: LaidPlate, map: ReadMap, label: string): Item {
   const hole = plate.holes.find((one) => one.label === label);
   const drawn = map.holes.find((one) => one.label === label);
   if (!hole || !drawn) throw new Error(`Hole ${label} is not drawn`);
@@ -95,6 +96,17 @@ function rims(plate: LaidPlate, map: ReadMap, label: string): Line[] {
   });
 }
 
+/** The boxes of labels, as the typeface's ascent and descent say. */
+export function labelItems({ labels }: ReadMap): Item[] {
+  return labels.map(({ label, x, y, size }) => ({
+    what: label,
+    minX: x - textWidth(label, size, 600),
+    maxX: x,
+    minY: y - size * 0.984,
+    maxY: y + size * 0.316,
+  }));
+}
+
 /** Everything wrong with the labels of a map, judged from the drawing alone; empty when all is well. Lines of text are boxed
  * as the typeface's ascent and descent say. */
 export function labelFaults(plate: LaidPlate, map: ReadMap): string[] {
@@ -108,13 +120,7 @@ export function labelFaults(plate: LaidPlate, map: ReadMap): string[] {
     .sort()
     .join(" ");
   if (got !== wanted) faults.push(`labels ${got}, wanted ${wanted}`);
-  const labels: Item[] = map.labels.map(({ label, x, y, size }) => ({
-    what: label,
-    minX: x - textWidth(label, size, 600),
-    maxX: x,
-    minY: y - size * 0.984,
-    maxY: y + size * 0.316,
-  }));
+  const labels = labelItems(map);
   const holes = plate.holes.map((hole) => holeItem(plate, map, hole.label));
   const tree = new RBush<Item>();
   tree.load([...labels, ...holes]);

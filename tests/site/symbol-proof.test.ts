@@ -14,6 +14,7 @@ import { PNG } from "pngjs";
 import puppeteer, { type Browser } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { drawFigure, type Pen } from "../../lib/draw/canvas.ts";
+import { drawBendMark } from "../../lib/draw/figures/bend-mark.ts";
 import { arrow } from "../../lib/draw/parts/arrow.ts";
 import { boneDots, boxRim } from "../../lib/draw/parts/bone.ts";
 import { holeParts } from "../../lib/draw/parts/hole-parts.ts";
@@ -39,6 +40,8 @@ const symbols: Readonly<Record<string, (pen: Pen) => void>> = {
       centred((pen) => part.draw(pen, part.samples[0] ?? { through: 3 })),
     ]),
   ),
+  "a bend zone": (pen) =>
+    pen.group("bend", { at: [-2, 2], scale: 1 }, (inner) => drawBendMark(inner)),
   "the arrow": (pen) => arrow(pen, [1, 6], [11, 6]),
   "the limiter's signal": (pen) => signalMark(pen, [6, 6]),
   "a box to tick": (pen) => tickBox(pen, [3, 3], 6, false),

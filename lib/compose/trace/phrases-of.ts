@@ -83,7 +83,17 @@ function platePhrases(plate: Plate): Phrase[] {
       ["thickness", "shaft"],
       `thickness ${mm(plate.thickness.shaft)} mm`,
       `plate ${mm(plate.thickness.shaft)}`,
+      `${mm(plate.thickness.shaft)} mm thick`,
     ),
+    ...(plate.thickness.head === undefined
+      ? []
+      : [
+          phrase(
+            "thickness of the head",
+            ["thickness", "head"],
+            `head ${mm(plate.thickness.head)} mm thick`,
+          ),
+        ]),
     ...plate.variants.map(({ holes }, index) =>
       phrase(
         "holes in the row",

@@ -1,18 +1,26 @@
-import type { Figure, Pictures } from "../../model/figure.ts";
+import type { Figure, Pictures, PlateSide } from "../../model/figure.ts";
+import { labelSpan } from "../../model/label-span.ts";
 import type { LaidPlate } from "../../model/laid-plate.ts";
 import { capHeight } from "../../model/type-sizes.ts";
 import { drawFigure, type Pen } from "../canvas.ts";
+import { bendZones } from "../layout/bend-zones.ts";
 import { grown } from "../layout/box.ts";
 import type { PlacedLabel } from "../layout/label-candidate.ts";
 import { barOf } from "../layout/label-leader.ts";
-import { hooksKey, type LaidMap, layMap, scaleWords } from "../layout/lay-map.ts";
+import type { LaidMap } from "../layout/laid-map.ts";
+import { hooksKey, layMap, scaleWords } from "../layout/lay-map.ts";
 import { mapLetters } from "../layout/map-letters.ts";
+import type { MapWords } from "../layout/map-words.ts";
+import { plateNeck } from "../layout/plate-neck.ts";
+import { bendZone } from "../parts/bend-zone.ts";
 import { mapFrame } from "../parts/map-frame.ts";
+import { mapSide, thicknessFacts } from "../parts/map-side.ts";
 import { placedHole } from "../parts/placed-hole.ts";
 import { plateBody, plateHooks } from "../parts/plate-shape.ts";
+import { regionMark } from "../parts/region-mark.ts";
 import { textWidth } from "../text-widths.ts";
 
-const { size, ascent, height, ring, line, badge, pad } = mapLetters;
+const { size, note, ascent, height, ring, line, badge, pad } = mapLetters;
 
 function widthsOf(plate: LaidPlate, marked: readonly string[]): Map<string, number> {
   const widths = plate.holes.map((hole): [string, number] => [
@@ -52,37 +60,78 @@ function label(pen: Pen, place: PlacedLabel, words: string, order: number): void
   });
 }
 
-function describe(plate: LaidPlate, words: string): string {
-  const side = plate.side === "none" ? "no side" : `${plate.side} side`;
-  const holes = plate.holes.map((hole) => hole.label).join(", ");
-  return `Seen from its upper face, ${side}, ${words}; the ${plate.proximal === "start" ? "left" : "right"} end lies towards the body. Holes: ${holes}.`;
+type Facts = NonNullable<Figure["facts"]>;
+
+/** The names of a plate's regions with their screw holes, each fullest first; none for a plate of one region. */
+function regionsOf(plate: LaidPlate): MapWords["regions"] {
+  if (plateNeck(plate) === undefined) return [];
+  return (["head", "shaft"] as const).map((region) => {
+    const full = `${region} ${regionHoles(plate, region)}`.trim();
+    const words = [...new Set([full, region])].map((text) => ({
+      text,
+      width: textWidth(text, note, 600),
+    }));
+    return { region, words };
+  });
 }
+
+function regionHoles({ holes }: LaidPlate, region: "head" | "shaft"): string {
+  const here = holes.filter((hole) => hole.region === region);
+  const screwed = here.filter(({ kind }) => kind !== "wire" && kind !== "suture");
+  return labelSpan((screwed.length > 0 ? screwed : here).map(({ label }) => label));
+}
+
+/** What a map says, as a table. */
+function factsOf(plate: LaidPlate, { fitted }: LaidMap, side: PlateSide | undefined): Facts {
+  const bends = bendZones(plate, side?.bends ?? []).map(({ between }) => between.join(" to "));
+  const holes =
+    plateNeck(plate) === undefined
+      ? [["holes", plate.holes.map(({ label }) => label).join(", ")] as const]
+      : (["head", "shaft"] as const).map((region) => {
+          const here = plate.holes.filter((hole) => hole.region === region);
+          return [`${region} holes`, here.map(({ label }) => label).join(", ")] as const;
+        });
+  return [
+    ...holes,
+    ...(side ? thicknessFacts(side) : []),
+    ...(bends.length > 0 ? [["bend zones", bends.join(", ")] as const] : []),
+    ["scale", scaleWords(fitted.scale)],
+  ];
+}
+
+function describe(plate: LaidPlate, facts: Facts): string {
+  const side = plate.side === "none" ? "no side" : `${plate.side} side`;
+  const end = plate.proximal === "start" ? "left" : "right";
+  const said = facts.map(([what, size]) => `${what}: ${size}`).join("; ");
+  return `Seen from its upper face, ${side}; the ${end} end lies towards the body. ${capital(said)}.`;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function drawMap(
   pen: Pen,
   plate: LaidPlate,
   laid: LaidMap,
   paper: { width: number; height: number },
-  marked: readonly string[],
+  { marked, side }: { readonly marked: readonly string[]; readonly side?: PlateSide | undefined },
 ): void {
   const { fitted } = laid;
   pen.group("map", { data: { scale: fitted.scale, plate: plate.id } }, (map) => {
     mapFrame(map, plate, fitted.scale, paper);
     plateHooks(map, plate, fitted);
     plateBody(map, plate, fitted);
+    for (const { name, box } of laid.bends) bendZone(map, name, box, laid.edges);
     for (const hole of plate.holes) {
       const box = laid.boxes.get(hole.label);
-      placedHole(
-        map,
-        hole,
-        fitted,
-        box && marked.includes(hole.label) ? grown(box, -line / 2) : undefined,
-      );
+      const ring = box && marked.includes(hole.label) ? grown(box, -line / 2) : undefined;
+      placedHole(map, hole, fitted, ring);
     }
     for (const place of laid.labels) {
       const words = place.key === hooksKey ? hooksWords(plate.hooks?.count ?? 0) : place.key;
       label(map, place, words, marked.indexOf(place.key) + 1);
     }
+    for (const region of laid.regions) regionMark(map, region);
+    mapSide(map, plate, laid, side, paper.width);
     if (laid.lost.length > 0)
       map.words([0.5, paper.height - 7.5], `No room to name ${laid.lost.join(", ")}`, {
         size,
@@ -93,17 +142,20 @@ function drawMap(
 }
 
 /** A plate from above in true proportion, as large as the size (mm) allows: every hole at its true place and named beside it,
- * the end towards the body, the side in words, and how large it is drawn. `marked` holes carry a bold ring and their order.
- * Higher than asked only when the labels have no room otherwise; a name that has none even so is said beneath, and its hole
- * stays unlabelled for the rules to find. */
-export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = []): Figure => {
-  const type = { height, line, ring, widths: widthsOf(plate, marked) };
-  const { map, size: paper } = layMap(plate, asked, type, new Set(marked));
-  const words = scaleWords(map.fitted.scale);
+ * head and shaft named where it has both, the end towards the body, the side in words, and how large it is drawn. `marked` holes
+ * carry a bold ring and their order. With `side` it shows where the plate may be bent and, where there is room below, the plate from the
+ * side with how thick it is. Higher than asked only when the labels have no room otherwise; a name that has none even so is said
+ * beneath, and its hole stays unlabelled for the rules to find. */
+export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = [], side): Figure => {
+  const widths = widthsOf(plate, marked);
+  const words = { height, line, ring, widths, regions: regionsOf(plate), side };
+  const { map, size: paper } = layMap(plate, asked, words, new Set(marked));
+  const facts = factsOf(plate, map, side);
   const about = {
     title: `Plate map: ${plate.name}`,
-    description: describe(plate, words),
+    description: describe(plate, facts),
     ...paper,
   };
-  return drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, marked));
+  const figure = drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, { marked, side }));
+  return { ...figure, facts };
 };

@@ -1,96 +1,18 @@
-import type { Figure, Pictures, PlateSide } from "../../model/figure.ts";
-import type { LaidHole, LaidPlate, LaidZone } from "../../model/laid-plate.ts";
+import type { Figure, Pictures } from "../../model/figure.ts";
 import { mm } from "../../model/measure.ts";
-import { drawFigure, type PathPiece, type Pen, type Spot } from "../canvas.ts";
+import { drawFigure, type Pen } from "../canvas.ts";
+import { bendZones } from "../layout/bend-zones.ts";
 import { inMm } from "../parts/instrument-part.ts";
 import { dimension } from "../parts/section/dimension.ts";
-import { type SideProfile, sideProfile } from "../parts/side-profile.ts";
+import { sideProfile } from "../parts/side-profile.ts";
+import { type SideView, sideView } from "../parts/side-view.ts";
 import { textWidth } from "../text-widths.ts";
 
 const letter = 3.5;
 const [above, below, edge, beside] = [6, 9, 1, 24];
-const axisOut = 1.6;
 
-type Side = {
-  readonly plate: LaidPlate;
-  readonly side: PlateSide;
-  readonly profile: SideProfile;
-  readonly scale: number;
-  readonly base: number;
-  readonly x: (place: number) => number;
-};
-
-function hook(pen: Pen, { plate, profile, scale, base, x }: Side): void {
-  const { hooks } = plate;
-  if (hooks === undefined) return;
-  const way = hooks.at === "end" ? 1 : -1;
-  const root = x(hooks.at === "end" ? profile.to : profile.from);
-  const thick = profile.thickAt(hooks.at === "end" ? profile.to : profile.from) * scale;
-  const deep = inMm(hooks.depth) * scale;
-  const out = root + way * thick;
-  const pieces: readonly PathPiece[] = [
-    ["M", root, base - thick],
-    ["C", root + way * thick * 0.6, base - thick, out, base - thick * 0.6, out, base],
-    ["L", out - way * thick * 0.35, base + deep],
-    ["L", out - way * thick * 0.6, base + deep],
-    ["L", root, base],
-  ];
-  pen.path(pieces, { fill: "metal", stroke: "bold", data: { hooks: hooks.count } });
-}
-
-function body(pen: Pen, { plate, profile, scale, base, x }: Side): void {
-  const steps = 60;
-  const places = Array.from(
-    { length: steps + 1 },
-    (_, index) => profile.from + ((profile.to - profile.from) * index) / steps,
-  );
-  const upper = places.map((place): Spot => [x(place), base - profile.thickAt(place) * scale]);
-  const spots: readonly Spot[] = [[x(profile.from), base], ...upper, [x(profile.to), base]];
-  pen.polygon(spots, { fill: "metal", stroke: "bold", data: { edge: "side", plate: plate.id } });
-}
-
-const halfOf = ({ slot, through = 0 }: LaidZone): number => Math.max(slot ?? 0, through) / 2;
-
-function holeAxes(pen: Pen, { plate, profile, scale, base, x }: Side): void {
-  for (const hole of plate.holes) {
-    pen.group("hole", { data: { hole: hole.label } }, (group) => {
-      for (const zone of hole.zones) {
-        const at = inMm(zone.at[0]);
-        const top = base - profile.thickAt(at) * scale;
-        for (const side of [-1, 1]) {
-          const wall = x(at + (side * halfOf(zone)) / 1000);
-          group.line([wall, top], [wall, base], { stroke: "hair", dash: "hidden" });
-        }
-        group.line([x(at), top - axisOut], [x(at), base + axisOut], {
-          stroke: "hair",
-          dash: "centre",
-          data: { axis: hole.label, at },
-        });
-      }
-    });
-  }
-}
-
-/** The stretch between two holes that may be bent, true mm along the plate. */
-function bendOf(
-  plate: LaidPlate,
-  [one, other]: readonly [string, string],
-): readonly [number, number] | undefined {
-  const found = [one, other].flatMap(
-    (label) => plate.holes.find((hole) => hole.label === label) ?? [],
-  );
-  const [left, right] = found.toSorted((a, b) => a.at[0] - b.at[0]);
-  if (left === undefined || right === undefined) return undefined;
-  const reach = (hole: LaidHole, way: 1 | -1): number =>
-    way * Math.max(...hole.zones.map((zone) => way * zone.at[0] + halfOf(zone)));
-  return [inMm(reach(left, 1)), inMm(reach(right, -1))];
-}
-
-function bends(pen: Pen, { plate, side, base, x }: Side): void {
-  const spans = side.bends.flatMap((pair) => {
-    const span = bendOf(plate, pair);
-    return span === undefined ? [] : [span];
-  });
+function bends(pen: Pen, { plate, side, base, x }: SideView): void {
+  const spans = bendZones(plate, side.bends).map(({ from, to }) => [inMm(from), inMm(to)] as const);
   const y = base + 3.4;
   for (const [from, to] of spans)
     pen.polyline(
@@ -112,7 +34,7 @@ function bends(pen: Pen, { plate, side, base, x }: Side): void {
     });
 }
 
-function thicknesses(pen: Pen, { side, profile, scale, base, x }: Side, width: number): void {
+function thicknesses(pen: Pen, { side, profile, scale, base, x }: SideView, width: number): void {
   const ends: readonly (readonly [string, number | undefined, number])[] =
     profile.neck === undefined
       ? [["", side.thickness.shaft, profile.to]]
@@ -153,7 +75,7 @@ export const plateSide: Pictures["plateSide"] = (id, plate, side, width) => {
   const base = above + tall;
   const height = base + Math.max(below, deep + 2);
   const x = (place: number): number => edge + beside + (place - profile.from) * scale;
-  const all: Side = { plate, side, profile, scale, base, x };
+  const all: SideView = { plate, side, profile, scale, base, x };
   const { head, shaft } = side.thickness;
   const facts: NonNullable<Figure["facts"]> = [
     ["length", `${mm(plate.length)} mm`],
@@ -181,9 +103,7 @@ export const plateSide: Pictures["plateSide"] = (id, plate, side, width) => {
   };
   const figure = drawFigure(id, about, (pen) =>
     pen.group("side", { data: { scale, plate: plate.id } }, (group) => {
-      hook(group, all);
-      body(group, all);
-      holeAxes(group, all);
+      sideView(group, all);
       bends(group, all);
       thicknesses(group, all, width);
       group.words([x(profile.from), letter], "this face up", { size: letter });

@@ -30,18 +30,25 @@ export function plateExtent(plate: LaidPlate): Box {
   return at === "start" ? { ...box, x0: box.x0 - depth } : { ...box, x1: box.x1 + depth };
 }
 
-/** Centres a plate in a room (mm) as large as it goes, its factor rounded down to hundredths, or to true size when nearly so.
- * `ease` below 1 leaves more space around it. */
-export function fitPlate(plate: LaidPlate, room: Box, ease = 1): FittedPlate {
+/** The largest factor at which a plate fits a room (mm), rounded down to hundredths, or true size when nearly so; `ease` below 1 leaves
+ * more space around it. */
+export function scaleIn(plate: LaidPlate, room: Box, ease = 1): number {
   const extent = plateExtent(plate);
-  const [width, height] = [extent.x1 - extent.x0, extent.y1 - extent.y0];
   const [across, down] = [room.x1 - room.x0, room.y1 - room.y0];
-  const scale = round(
-    Math.max(0.01, Math.min((across * 1000) / width, (down * 1000) / height) * ease),
-  );
+  const [wide, high] = [extent.x1 - extent.x0, extent.y1 - extent.y0];
+  return round(Math.max(0.01, Math.min((across * 1000) / wide, (down * 1000) / high) * ease));
+}
+
+/** Centres a plate in a room (mm), as large as it goes there or at the given factor. */
+export function fitPlate(
+  plate: LaidPlate,
+  room: Box,
+  scale: number = scaleIn(plate, room),
+): FittedPlate {
+  const extent = plateExtent(plate);
   const lengthOf = (length: Um): number => (length * scale) / 1000;
-  const left = (room.x0 + room.x1) / 2 - lengthOf(extent.x0 + width / 2);
-  const top = (room.y0 + room.y1) / 2 - lengthOf(extent.y0 + height / 2);
+  const left = (room.x0 + room.x1) / 2 - lengthOf((extent.x0 + extent.x1) / 2);
+  const top = (room.y0 + room.y1) / 2 - lengthOf((extent.y0 + extent.y1) / 2);
   const project = ([x, y]: Point): Spot => [left + lengthOf(x), top + lengthOf(y)];
   const [x0, y0] = project([extent.x0, extent.y0]);
   const [x1, y1] = project([extent.x1, extent.y1]);

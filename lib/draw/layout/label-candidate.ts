@@ -1,5 +1,5 @@
 import type { Box, Spot } from "./box.ts";
-import type { RailSide } from "./outline-rails.ts";
+import type { OutlineRails, RailSide } from "./outline-rails.ts";
 import type { Stretch } from "./stretch.ts";
 
 /** A thing that wants its label: where it is, its box and the label's width in figure millimetres. A hole's label may lie on the plate beside
@@ -14,10 +14,13 @@ export type LabelWish = {
   readonly row?: string;
 };
 
-/** Where labels may stand: the free area, the plate's outline and the height of a line of text. */
+/** Where labels may stand: the free area, the plate's outline, how far the plate goes with its hooks, boxes that neither labels nor leaders
+ * meet, and the height of a line of text. */
 export type LabelSpace = {
   readonly area: Box;
   readonly outline: readonly Spot[];
+  readonly rails: OutlineRails;
+  readonly blocks: readonly Box[];
   readonly height: number;
 };
 

@@ -19,7 +19,7 @@ import {
 import { leadersBetween } from "./label-leader.ts";
 import { type LabelSpot, labelSpots } from "./label-spots.ts";
 import { within } from "./outline-points.ts";
-import type { OutlineRails, RailSide } from "./outline-rails.ts";
+import type { RailSide } from "./outline-rails.ts";
 import { type Stretch, stretchMeetsBox, stretchMeetsStadium } from "./stretch.ts";
 
 const clear = 0.2;
@@ -72,7 +72,6 @@ export function labelCandidates(
   others: readonly LabelWish[],
   space: LabelSpace,
   edge: PlateEdge,
-  rails: OutlineRails,
   search: Search,
 ): LabelCandidate[] {
   const { target } = wish;
@@ -91,8 +90,10 @@ export function labelCandidates(
     if (near.some((other) => gapBetween(box, other) < apart)) return undefined;
     return { box, side: "beside", line: 0, cost: besideCost(box, target), extent: extentOf(box) };
   };
+  const blocks = space.blocks.filter((block) => overlaps(block, reached));
   const isFree = (leader: Stretch): boolean =>
-    !holes.some((other) => stretchMeetsStadium(leader, other, clear));
+    !holes.some((other) => stretchMeetsStadium(leader, other, clear)) &&
+    !blocks.some((block) => stretchMeetsBox(leader, block));
   const railed = (box: Box, side: RailSide, line: number): LabelCandidate[] => {
     const leaders = leadersBetween(target, box);
     const first = search === "likely" ? leaders.find(isFree) : undefined;
@@ -111,11 +112,12 @@ export function labelCandidates(
     gapBetween(centre, box) <= labelReach &&
     !overlaps(box, target, clear) &&
     !near.some((other) => overlaps(box, other, clear)) &&
+    !blocks.some((block) => overlaps(box, block)) &&
     (!beside ||
       (wish.isHole &&
         within(space.outline, middle(box)) &&
         !nearEdge.some((piece) => stretchMeetsBox(piece, box))));
-  return labelSpots(wish, space, rails, search)
+  return labelSpots(wish, space, search)
     .filter(admissible)
     .flatMap(
       (spot) => (spot.beside ? beside(spot.box) : railed(spot.box, spot.side, spot.row)) ?? [],

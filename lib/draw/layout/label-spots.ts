@@ -1,6 +1,6 @@
 import { type Box, boxAround, middle } from "./box.ts";
 import { type LabelSpace, type LabelWish, labelReach, type Search } from "./label-candidate.ts";
-import type { OutlineRails, RailSide } from "./outline-rails.ts";
+import type { RailSide } from "./outline-rails.ts";
 
 /** A box a label may fill: beside its hole on the plate, or in a row of a rail outside it. */
 export type LabelSpot =
@@ -36,15 +36,10 @@ function shiftsUpTo(most: number, growth: number): number[] {
 
 /** The boxes worth trying for one label: touching its hole, and in rows on the rails above and below the plate and one row
  * at its ends, from straight across outwards. */
-export function labelSpots(
-  wish: LabelWish,
-  space: LabelSpace,
-  rails: OutlineRails,
-  search: Search,
-): LabelSpot[] {
+export function labelSpots(wish: LabelWish, space: LabelSpace, search: Search): LabelSpot[] {
   const { rows, growth } = ways[search];
   const { target, width } = wish;
-  const { height } = space;
+  const { height, rails } = space;
   const [cx, cy] = middle(target);
   const spots = besideSpots(wish, height);
   const onRail = (side: RailSide, box: Box, row: number): void => {

@@ -1,28 +1,30 @@
+import type { PlateSide } from "../../model/figure.ts";
 import type { LaidPlate } from "../../model/laid-plate.ts";
-import { type Box, boxAround, gapBetween, grown, middle, type Spot } from "./box.ts";
-import { type FittedPlate, fitPlate, holeBox } from "./fit-plate.ts";
+import { bendZones } from "./bend-zones.ts";
+import {
+  around,
+  type Box,
+  boxAround,
+  cornersOf,
+  gapBetween,
+  grown,
+  middle,
+  type Spot,
+} from "./box.ts";
+import { type FittedPlate, holeBox } from "./fit-plate.ts";
+import { hooksBox } from "./hooks-box.ts";
 import type { LabelWish, PlacedLabel } from "./label-candidate.ts";
-import { mapStrips } from "./map-strips.ts";
+import type { LaidMap } from "./laid-map.ts";
+import { areaOf, type MapRoom, mapRoom, mapRooms } from "./map-room.ts";
+import type { MapWords } from "./map-words.ts";
 import { outlinePoints } from "./outline-points.ts";
+import { type OutlineRails, outlineRails } from "./outline-rails.ts";
 import { type Effort, placeLabels } from "./place-labels.ts";
-
-/** What laying out a map needs to know of type and line: millimetres; `widths` by label. */
-export type MapType = {
-  readonly height: number;
-  readonly line: number;
-  readonly ring: number;
-  readonly widths: ReadonlyMap<string, number>;
-};
-
-/** A plate's map as numbers: the fitted plate, each hole's box, the hooks' box, a place for every label that has one. */
-export type LaidMap = {
-  readonly fitted: FittedPlate;
-  readonly boxes: ReadonlyMap<string, Box>;
-  readonly hooks?: Box;
-  readonly labels: readonly PlacedLabel[];
-  /** Keys of labels that have no place. */
-  readonly lost: readonly string[];
-};
+import { plateNeck } from "./plate-neck.ts";
+import { raisedMap } from "./raised-map.ts";
+import type { RegionWish } from "./region-forms.ts";
+import { markBox, regionMarks } from "./region-marks.ts";
+import { sideBand, sideBandHeight } from "./side-band.ts";
 
 /** Key of the hooks' word among the labels. */
 export const hooksKey = "hooks";
@@ -44,138 +46,171 @@ const tries: readonly (Effort & { readonly ease: number; readonly few?: number }
 const few = 1;
 const growths = [8, 20];
 const [leastRing, ringGap] = [0.55, 0.15];
-const edge = 0.6;
-
-function hooksBox(plate: LaidPlate, fitted: FittedPlate): Box | undefined {
-  if (!plate.hooks) return undefined;
-  const { at, depth, spread } = plate.hooks;
-  const { x0, x1, y0, y1 } = fitted.box;
-  const [long, half] = [
-    fitted.lengthOf(depth),
-    fitted.lengthOf(spread) / 2 + fitted.lengthOf(Math.min(spread / 4, depth / 4)) + 0.6,
-  ];
-  const y = (y0 + y1) / 2;
-  return at === "start"
-    ? { x0, x1: x0 + long, y0: y - half, y1: y + half }
-    : { x0: x1 - long, x1, y0: y - half, y1: y + half };
-}
-
-/** Where the plate may lie: labels need a line of text below it, and above it too where there are two lanes. */
-function roomIn(area: Box, type: MapType, lanes: 1 | 2): Box {
-  const lane = type.height + 0.9;
-  return {
-    x0: area.x0 + 1,
-    x1: area.x1 - 1,
-    y0: area.y0 + (lanes === 2 ? lane : 0.6),
-    y1: area.y1 - lane,
-  };
-}
-
-/** Lanes of labels to try: one only where that makes the plate clearly larger. */
-function lanesToTry(plate: LaidPlate, area: Box, type: MapType): readonly (1 | 2)[] {
-  const scaleOf = (lanes: 1 | 2): number => fitPlate(plate, roomIn(area, type, lanes)).scale;
-  return scaleOf(1) > scaleOf(2) * 1.06 ? [1, 2] : [2];
-}
-
+/** Half the gap between the lines that name two regions. */
+const neckGap = 0.9;
 /** How far a ring stands off its hole: `most`, or half the way to the nearest other hole, so that two rings never meet. */
 function ringMargin(hole: Box, others: readonly Box[], most: number): number {
   const gap = Math.min(...others.map((other) => gapBetween(hole, other)));
   return Math.max(leastRing, Math.min(most, gap / 2 - ringGap));
 }
 
-function layAt(
+/** What of a plate wants a label: its holes, marked ones with their rings, and its hooks. */
+function wishesOf(
   plate: LaidPlate,
-  area: Box,
-  type: MapType,
-  marked: ReadonlySet<string>,
   fitted: FittedPlate,
-  effort: Effort,
-): LaidMap {
-  const bare = plate.holes.map((hole) => holeBox(hole, fitted, type.line));
+  words: MapWords,
+  marked: ReadonlySet<string>,
+): {
+  readonly wishes: readonly LabelWish[];
+  readonly boxes: ReadonlyMap<string, Box>;
+  readonly hooks?: Box;
+} {
+  const bare = plate.holes.map((hole) => holeBox(hole, fitted, words.line));
   const boxes = new Map(
     plate.holes.map(({ label }, index) => {
       const own = bare[index] ?? fitted.box;
       if (!marked.has(label)) return [label, own];
       const others = bare.filter((_, other) => other !== index);
-      return [label, grown(own, ringMargin(own, others, type.ring))];
+      return [label, grown(own, ringMargin(own, others, words.ring))];
     }),
   );
-  const hooks = hooksBox(plate, fitted);
   const wishes = plate.holes.map(({ label, at }): LabelWish => {
     const spot = fitted.project(at);
     return {
       key: label,
       at: spot,
       target: boxes.get(label) ?? boxAround(spot, 0, 0),
-      width: type.widths.get(label) ?? 0,
+      width: words.widths.get(label) ?? 0,
       isHole: true,
       row: label.replace(/[0-9]+$/, ""),
     };
   });
-  if (hooks)
-    wishes.push({
-      key: hooksKey,
-      at: middle(hooks),
-      target: hooks,
-      width: type.widths.get(hooksKey) ?? 0,
-      isHole: false,
-    });
+  const hooks = hooksBox(plate, fitted);
+  if (!hooks) return { wishes, boxes };
+  const width = words.widths.get(hooksKey) ?? 0;
+  const hooked = { key: hooksKey, at: middle(hooks), target: hooks, width, isHole: false };
+  return { wishes: [...wishes, hooked], boxes, hooks };
+}
+
+/** The stretches that may be bent, each as the box of that part of the plate. */
+function bendBoxes(
+  plate: LaidPlate,
+  fitted: FittedPlate,
+  rails: OutlineRails,
+  side: PlateSide | undefined,
+): LaidMap["bends"] {
+  return bendZones(plate, side?.bends ?? []).map(({ between, from, to }) => {
+    const [x0, x1] = [fitted.project([from, 0])[0], fitted.project([to, 0])[0]];
+    const box = { x0, x1, y0: rails("above", x0, x1), y1: rails("below", x0, x1) };
+    return { name: between.join(" to "), box };
+  });
+}
+
+/** The stretches of a plate that are named: its head up to its neck, and its shaft from there on. */
+function regionWishes(plate: LaidPlate, fitted: FittedPlate, words: MapWords): RegionWish[] {
+  const neck = plateNeck(plate);
+  if (neck === undefined) return [];
+  const [x] = fitted.project([neck.at, 0]);
+  const { min, max } = plate.bounds;
+  const [start, end] = [fitted.project(min)[0], fitted.project(max)[0]];
+  return words.regions.map(({ region, words: forms }) =>
+    (region === "head") === (neck.head === "start")
+      ? { region, from: start, to: x - neckGap, outer: -1, words: forms }
+      : { region, from: x + neckGap, to: end, outer: 1, words: forms },
+  );
+}
+
+const leaderBox = ({ leader }: PlacedLabel): Box[] =>
+  leader ? [around(leader.map((spot) => boxAround(spot, 0, 0)))] : [];
+
+/** A map with the plate's view from the side below all else; it is raised where that makes the room, and stays without the view where the
+ * area has none. */
+function withSide(plate: LaidPlate, { side }: MapWords, area: Box, map: LaidMap): LaidMap {
+  if (side === undefined) return map;
+  const { scale, box } = map.fitted;
+  const labels = map.labels.flatMap((label) => [label.box, ...leaderBox(label)]);
+  const all = around([
+    box,
+    ...labels,
+    ...map.regions.map(markBox),
+    ...(map.hooks ? [map.hooks] : []),
+  ]);
+  const over = all.y1 + sideBandHeight(plate, side, scale) - area.y1;
+  if (over > all.y0 - area.y0) return map;
+  const by = Math.max(0, over);
+  return { ...raisedMap(map, by), side: sideBand(plate, side, scale, all.y1 - by) };
+}
+
+function layAt(
+  plate: LaidPlate,
+  area: Box,
+  words: MapWords,
+  marked: ReadonlySet<string>,
+  { fitted, area: free }: MapRoom,
+  effort: Effort,
+): LaidMap {
+  const { wishes, boxes, hooks } = wishesOf(plate, fitted, words, marked);
   const outline = outlinePoints(plate.outline).map((point): Spot => fitted.project(point));
-  const placed = placeLabels(wishes, { area, outline, height: type.height }, effort);
-  return { fitted, boxes, hooks, ...placed };
+  const edges = outlineRails([outline]);
+  const rails = hooks ? outlineRails([outline, cornersOf(hooks)]) : edges;
+  const bends = bendBoxes(plate, fitted, edges, words.side);
+  const blocks = bends.map(({ box }) => box);
+  const space = { area: free, outline, rails, blocks, height: words.height };
+  const { labels, lost } = placeLabels(wishes, space, effort);
+  const taken = labels.flatMap((label) => [label.box, ...leaderBox(label)]);
+  const regions =
+    lost.length > 0
+      ? []
+      : regionMarks({ area, rails, boxes: taken }, regionWishes(plate, fitted, words));
+  return { fitted, boxes, labels, lost, regions, bends, edges, ...(hooks && { hooks }) };
 }
 
-type Size = { readonly width: number; readonly height: number };
-
-function areaOf(size: Size): Box {
-  const { above, below } = mapStrips(size);
-  return {
-    x0: edge,
-    x1: size.width - edge,
-    y0: above + edge,
-    y1: size.height - below - edge,
-  };
-}
-
-/** The first layout in which every label has its place, or the one that lost the fewest. A plate so large that the likely
- * places leave many labels lost is not searched closely. */
-function layIn(plate: LaidPlate, area: Box, type: MapType, marked: ReadonlySet<string>): LaidMap {
-  const lanes = lanesToTry(plate, area, type);
+/** The first layout in which every label and every region has its place, or the one that lost the fewest. A plate so large that the
+ * likely places leave many labels lost is not searched closely. */
+function layIn(plate: LaidPlate, area: Box, words: MapWords, marked: ReadonlySet<string>): LaidMap {
   const lostAt = new Map<number, number>();
   let best: LaidMap | undefined;
   for (const { ease, few: most = Infinity, ...effort } of tries) {
     if (best !== undefined && best.lost.length > most) break;
     if ((lostAt.get(ease) ?? 0) > few) continue;
-    for (const count of effort.search === "likely" ? lanes : lanes.slice(-1)) {
-      const fitted = fitPlate(plate, roomIn(area, type, count), ease);
-      const laid = layAt(plate, area, type, marked, fitted, effort);
-      if (laid.lost.length === 0) return laid;
-      if (best === undefined || laid.lost.length < best.lost.length) best = laid;
-      lostAt.set(ease, effort.search === "likely" ? laid.lost.length : 0);
+    const rooms = mapRooms(plate, area, words, ease);
+    for (const room of effort.search === "likely" ? rooms : rooms.slice(-1)) {
+      const laid = layAt(plate, area, words, marked, room, effort);
+      if (laid.lost.length === 0 && laid.regions.length === words.regions.length) return laid;
+      if (best === undefined || isBetter(laid, best)) best = laid;
+      const lost = laid.lost.length === 0 ? Infinity : laid.lost.length;
+      lostAt.set(ease, effort.search === "likely" ? lost : 0);
     }
   }
   if (best === undefined) throw new Error("Nothing was tried");
   return best;
 }
 
-/** Lays a plate below a strip of words, and above one where there is height; the plate gives way a little where its labels need
- * the room. Where they have none the figure grows higher than asked, so that its sheet is seen not to fit; what has no place
- * even there is named as lost. */
+const isBetter = (one: LaidMap, other: LaidMap): boolean =>
+  one.lost.length < other.lost.length ||
+  (one.lost.length === other.lost.length && one.regions.length > other.regions.length);
+
+type Size = { readonly width: number; readonly height: number };
+
+/** Lays a plate below a strip of words, and above one where the figure is narrow; the plate gives way a little where its labels
+ * and the names of its regions need the room; its view from the side stands below where there is room left. Where they have none
+ * the figure grows higher than asked, so that its sheet is seen not to fit; what has no place even there is named as lost. */
 export function layMap(
   plate: LaidPlate,
   size: Size,
-  type: MapType,
+  words: MapWords,
   marked: ReadonlySet<string>,
 ): { map: LaidMap; size: Size } {
-  const scaleIn = (one: Size): number => fitPlate(plate, roomIn(areaOf(one), type, 2)).scale;
-  let map = layIn(plate, areaOf(size), type, marked);
+  const scaleOf = (one: Size): number =>
+    mapRoom(plate, areaOf(one), words, { lanes: 2, ease: 1 }).fitted.scale;
+  let map = layIn(plate, areaOf(size), words, marked);
   let paper = size;
   for (const growth of growths) {
-    if (map.lost.length === 0) break;
+    if (map.lost.length === 0 && map.regions.length === words.regions.length) break;
     paper = { ...size, height: size.height + growth };
-    if (scaleIn(paper) > scaleIn(size)) map = layIn(plate, areaOf(paper), type, marked);
+    if (scaleOf(paper) > scaleOf(size)) map = layIn(plate, areaOf(paper), words, marked);
   }
-  return { map, size: paper };
+  return { map: withSide(plate, words, areaOf(paper), map), size: paper };
 }
 
 /** How large a plate is drawn, in words. */

@@ -1,8 +1,9 @@
 const size = 4.8;
 
-/** Lettering of plate maps, millimetres: capitals 3.2 high, the height of a whole line as browsers box it, the ring and the numbered disc of a marked hole. */
+/** Lettering of plate maps, millimetres: capitals 3.2 high, the height of a whole line as browsers box it, the ring and the numbered disc of a marked hole; `note` sets the scale, the names of regions and thicknesses. */
 export const mapLetters = {
   size,
+  note: 3.8,
   ascent: size * 0.984 + 0.12,
   height: size * 1.3 + 0.25,
   ring: 1.2,

@@ -1,4 +1,4 @@
-import { cornersOf, middle } from "./box.ts";
+import { middle } from "./box.ts";
 import { choosePlaces } from "./choose-places.ts";
 import { labelBars, rivalsAmong, startsOf } from "./label-bars.ts";
 import type {
@@ -9,7 +9,6 @@ import type {
   Search,
 } from "./label-candidate.ts";
 import { labelCandidates, plateEdge } from "./label-candidates.ts";
-import { outlineRails } from "./outline-rails.ts";
 
 /** What it costs when neighbours of one row have their labels on different sides, or in different lines of one side. */
 const [otherSide, otherLine] = [1.2, 0.4];
@@ -31,21 +30,14 @@ export function placeLabels(
   { search, moves }: Effort,
 ): PlacedLabels {
   const edge = plateEdge(space.outline);
-  const hooks = wishes.filter(({ isHole }) => !isHole).map(({ target }) => cornersOf(target));
-  const rails = outlineRails([space.outline, ...hooks]);
   const along = [...wishes].sort((a, b) => middle(a.target)[0] - middle(b.target)[0]);
-  const options = along.map((wish) =>
-    labelCandidates(
-      wish,
-      along.filter((other) => other !== wish),
-      space,
-      edge,
-      rails,
-      search,
-    ),
-  );
-  if (options.some((mine) => mine.length === 0))
-    return { labels: [], lost: along.map(({ key }) => key) };
+  const options: LabelCandidate[][] = [];
+  for (const wish of along) {
+    const others = along.filter((other) => other !== wish);
+    const places = labelCandidates(wish, others, space, edge, search);
+    if (places.length === 0) return { labels: [], lost: along.map(({ key }) => key) };
+    options.push(places);
+  }
   const all = options.flat();
   const rivals = rivalsAmong(options);
   const mates = (item: number, other: number): boolean =>

@@ -6,12 +6,11 @@ import { mapStrips } from "../layout/map-strips.ts";
 import { textWidth } from "../text-widths.ts";
 import { arrow } from "./arrow.ts";
 
-const { size } = mapLetters;
+const { size, note: scaleSize } = mapLetters;
 const towards = "towards the body";
 const face = "this face up";
 const [edge, shaft, baseline] = [0.5, 11.5, 5.2];
 const sideSize = 6.5;
-const scaleSize = 3.8;
 const gap = 2;
 
 /** The arrow with its words at the proximal end, the side and the face at the other; returns how much each takes (mm). */
@@ -77,25 +76,20 @@ export function mapFrame(
   paper: { readonly width: number; readonly height: number },
 ): void {
   const { proximal, distal } = orientation(pen, plate, paper.width);
-  if (!mapStrips(paper).compact) {
+  const said = scaleWords(scale);
+  if (!mapStrips(paper.width).compact) {
     const long = roundLength(scale, 40);
-    bar(
-      pen,
-      scale,
-      long,
-      [edge, paper.height - 1.2],
-      `${long} mm on the plate, ${scaleWords(scale)}`,
-    );
+    const words = `${long} mm on the plate, ${said}`;
+    bar(pen, scale, long, [edge, paper.height - 1.2], words);
     return;
   }
   const [left, right] = plate.proximal === "start" ? [proximal, distal] : [distal, proximal];
   const room = paper.width - left - right - 8;
-  const said = scaleWords(scale).replace("drawn at ", "");
-  const long = roundLength(
-    scale,
-    Math.min(24, room - gap - textWidth(`20 mm, ${said}`, scaleSize)),
-  );
-  const words = `${long} mm, ${said}`;
+  const forms = [`mm on the plate, ${said}`, `mm, ${said.replace("drawn at ", "")}`];
+  const spare = forms.map((form) => room - gap - textWidth(`20 ${form}`, scaleSize));
+  const full = (spare[0] ?? 0) > 20;
+  const long = roundLength(scale, Math.min(24, (full ? spare[0] : spare[1]) ?? 0));
+  const words = `${long} ${full ? forms[0] : forms[1]}`;
   const taken = long * scale + gap + textWidth(words, scaleSize);
   bar(pen, scale, long, [left + 4 + (room - taken) / 2, baseline], words);
 }

@@ -3,9 +3,10 @@ import { expect, test } from "vitest";
 import { plateMap } from "../../../lib/draw/figures/plate-map.ts";
 import { textWidth } from "../../../lib/draw/text-widths.ts";
 import type { LaidPlate, LaidZone } from "../../../lib/model/laid-plate.ts";
-import { generatedPlate } from "../generated-plate.ts";
+import { bendsOf, generatedPlate, generatedSide } from "../generated-plate.ts";
 import { labelFaults } from "../label-faults.ts";
 import { libraryPlates } from "../library-plates.ts";
+import { mapFaults } from "../map-faults.ts";
 import { mirrored } from "../mirrored.ts";
 import { hole, plates } from "../plates.ts";
 import { readMap } from "../read-map.ts";
@@ -96,14 +97,15 @@ test(`every label keeps its hole, its size and its distance from all else on ${g
   const times: number[] = [];
   const crowded: LaidPlate[] = [];
   fc.assert(
-    fc.property(generatedPlate, (plate) => {
+    fc.property(generatedPlate, generatedSide, (plate, { thickness, bent }) => {
+      const side = { thickness, bends: bendsOf(plate, bent) };
       const before = process.cpuUsage();
-      const { svg } = plateMap("map", plate, paper);
+      const { svg } = plateMap("map", plate, paper, [], side);
       const { user, system } = process.cpuUsage(before);
       times.push((user + system) / 1000);
       const read = readMap(svg);
       const lost = read.words.some(({ what }) => what === "lost");
-      if (!lost) expect(labelFaults(plate, read)).toEqual([]);
+      if (!lost) expect([...labelFaults(plate, read), ...mapFaults(plate, read)]).toEqual([]);
       if (lost) expect(read.height).toBeGreaterThan(paper.height);
       if (read.height > paper.height) crowded.push(plate);
     }),
