@@ -13,9 +13,10 @@ import {
   shapeHalf,
   shapeLength,
 } from "../parts/shape.ts";
+import { edges, gaps, typeSizes } from "../tokens.ts";
 
-const [edge, gap, times, names] = [0.6, 5, 3, 4.6];
-const letter = 3.5;
+const [edge, gap, times, names] = [edges.close, gaps.pair, 3, 4.6];
+const letter = typeSizes.small;
 const tip = 10;
 
 /** What is worth enlarging: where either carries marks behind its working end, else the working end itself. */
@@ -66,7 +67,9 @@ export const alikePair: Pictures["alikePair"] = (id, pair, interfaces, width) =>
         drawShape(inner, shape, row.stretches),
       );
       const left = width - edge - tip * times;
-      pen.box([left - 1.6, top + names], tip * times + 1.6, row.high, { stroke: "hair" });
+      pen.box([left - gaps.endView, top + names], tip * times + gaps.endView, row.high, {
+        stroke: "hair",
+      });
       const near = { at: [left, axis] as const, scale: times, data: { scale: times } };
       pen.group("enlarged", near, (inner) => drawShape(inner, close, [stretch]));
       top += row.high + names;

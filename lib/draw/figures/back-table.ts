@@ -5,12 +5,12 @@ import { instrumentShape } from "../parts/instrument-parts.ts";
 import { shapeLength } from "../parts/shape.ts";
 import { drawTablePlace, type Far } from "../parts/table/table-place.ts";
 import { type TableBlock, tableRows } from "../parts/table/table-rows.ts";
-import { typeSizes } from "../tokens.ts";
+import { edges, gaps, typeSizes } from "../tokens.ts";
 
 const letter = typeSizes.small;
 /** Millimetres: the table's edge and what stays clear of it, the longest instrument, the strips of the near and the far edge, what lies at the far edge. */
-const [edge, clear, longest, rim, farRim] = [1, 2, 54, 9, 12];
-const [rack, rescue, apart] = [54, 32, 6];
+const [edge, clear, longest, rim, farRim] = [edges.wide, gaps.words, 54, 9, 12];
+const [rack, rescue, apart] = [54, 32, gaps.block];
 const leastWidth = 130;
 /** Letters: an instrument's two words, a further line of words, and what is called out over them. */
 const [words, furtherLine, heading] = [2.4, 1.1, 1.7];

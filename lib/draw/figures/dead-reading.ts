@@ -9,6 +9,7 @@ import { screwCut } from "../parts/section/screw-cut.ts";
 import { extension, say } from "../parts/section/section-measures.ts";
 import { sectionPlaces } from "../parts/section/section-places.ts";
 import type { SectionScene } from "../parts/section/section-scene.ts";
+import { typeSizes } from "../tokens.ts";
 
 /** Room in letters: above the picture, between its rows and under the last, before the tips, beside the heads. */
 const room = { above: 1.7, between: 1.7, left: 2, right: 4.9 };
@@ -34,7 +35,7 @@ function drawRow(pen: Pen, scene: SectionScene, target: number, off: Um): void {
 
 /** A reading that no screw of the rack answers: the next shorter and the next longer screw in the same hole, at one scale, each with what it is short or long by. */
 export const deadReading: Pictures["deadReading"] = (id, dead, parts, interfaces, size) => {
-  const { width, height, letter = 3.5 } = size;
+  const { width, height, letter = typeSizes.small } = size;
   const { reading, add, shorter, longer } = dead;
   const target = reading + add;
   const rows = [shorter, longer].map((length) => {

@@ -3,8 +3,9 @@ import { drawFigure } from "../canvas.ts";
 import { fitPlate, plateExtent } from "../layout/fit-plate.ts";
 import { placedHole } from "../parts/placed-hole.ts";
 import { plateBody, plateHooks } from "../parts/plate-shape.ts";
+import { edges } from "../tokens.ts";
 
-const edge = 0.5;
+const edge = edges.bold;
 
 /** A plate from above without words, in true proportion and at most `width` mm long, for lists and trays. */
 export const plateOutline: Pictures["plateOutline"] = (id, plate, width) => {

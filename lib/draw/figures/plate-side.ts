@@ -7,9 +7,10 @@ import { dimension } from "../parts/section/dimension.ts";
 import { sideProfile } from "../parts/side-profile.ts";
 import { type SideView, sideView } from "../parts/side-view.ts";
 import { textWidth } from "../text-widths.ts";
+import { edges, gaps, typeSizes } from "../tokens.ts";
 
-const letter = 3.5;
-const [above, below, edge, beside] = [6, 9, 1, 24];
+const letter = typeSizes.small;
+const [above, below, edge, beside] = [gaps.block, 9, edges.wide, 24];
 
 function bends(pen: Pen, { plate, side, base, x }: SideView): void {
   const spans = bendZones(plate, side.bends).map(({ from, to }) => [inMm(from), inMm(to)] as const);

@@ -1,8 +1,9 @@
 import type { Figure } from "../../model/figure.ts";
 import { drawFigure } from "../canvas.ts";
+import { edges } from "../tokens.ts";
 
 const length = 50;
-const edge = 0.5;
+const edge = edges.bold;
 
 /** A bar that measures exactly 50 mm when printed at 100 %, a tick every 10 mm, its words above. */
 export function scaleBar(id: string): Figure {

@@ -6,8 +6,9 @@ import type { Screw } from "../../model/screw.ts";
 import { drawFigure } from "../canvas.ts";
 import { screwData, screwShape } from "../parts/screw-shape.ts";
 import { drawShape, shapeHalf, shapeLength } from "../parts/shape.ts";
+import { edges } from "../tokens.ts";
 
-const edge = 0.4;
+const edge = edges.line;
 
 /** A screw's side view at true size (1:1), tip to the left; `length` in micrometres, as the screw counts it. */
 export function screw(id: string, one: Defined<Screw>, interfaces: Interfaces, length: Um): Figure {

@@ -5,8 +5,9 @@ import type { Slot, Tray } from "../../model/tray.ts";
 import { drawFigure } from "../canvas.ts";
 import { inMm } from "../parts/instrument-part.ts";
 import { drawSlot } from "../parts/tray/tray-slot.ts";
+import { edges } from "../tokens.ts";
 
-const edge = 0.5;
+const edge = edges.bold;
 const wall = 0.8;
 
 /** A tray from above, its cells to scale and as large as `size` (mm) allows; everything in it at the same one scale. */

@@ -6,8 +6,9 @@ import { drawFigure, type Pen } from "../canvas.ts";
 import { instrumentData } from "../parts/instrument-data.ts";
 import { instrumentShape } from "../parts/instrument-parts.ts";
 import { drawShape, endViewsWidth, type Shape, shapeHalf, shapeLength } from "../parts/shape.ts";
+import { edges } from "../tokens.ts";
 
-const edge = 0.4;
+const edge = edges.line;
 const nameRow = 5;
 const namesFrom = 40;
 

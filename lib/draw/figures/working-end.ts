@@ -7,8 +7,9 @@ import { breakOff, breakRoom } from "../parts/break-off.ts";
 import { instrumentData } from "../parts/instrument-data.ts";
 import { instrumentShape } from "../parts/instrument-parts.ts";
 import { drawShape, endViewsWidth, shapeHalf, shapeLength } from "../parts/shape.ts";
+import { edges, gaps } from "../tokens.ts";
 
-const edge = 0.4;
+const edge = edges.line;
 
 /** The working end of an instrument at true size (1:1), tip to the left, broken off to be at most `width` mm long. */
 export function workingEnd(
@@ -23,7 +24,7 @@ export function workingEnd(
   const last = stretches.at(-1);
   const drawn = endViewsWidth(shape) + (last === undefined ? 0 : last.at + last.to - last.from);
   const cut = stretches.length > 1 || (last !== undefined && last.to < shapeLength(shape));
-  const half = shapeHalf(shape, stretches) + (cut ? 0.9 : edge);
+  const half = shapeHalf(shape, stretches) + (cut ? gaps.shortened : edge);
   const about = {
     title: `${instrument.name}, working end`,
     description: `${end === undefined ? "" : `The ${end} end. `}Drawn at true size: 1 mm on paper is 1 mm of the instrument${cut ? "; the body is broken off" : ""}.`,

@@ -1,10 +1,10 @@
+import { leaders } from "../tokens.ts";
 import type { Box, Spot } from "./box.ts";
 import type { Stretch } from "./stretch.ts";
 
 const clamp = (value: number, low: number, high: number): number =>
   Math.min(Math.max(value, low), high);
-const halfBar = 0.9;
-const inset = 0.45;
+const { halfBar, inset } = leaders;
 
 /** Where a line towards `to` leaves the round end or long side of a hole that fills `target`. */
 function rim(target: Box, [x, y]: Spot): Spot {

@@ -1,9 +1,11 @@
-const size = 4.8;
+import { apartSizes } from "../tokens.ts";
+
+const size = apartSizes.label;
 
 /** Lettering of plate maps, millimetres: capitals 3.2 high, the height of a whole line as browsers box it, the ring and the numbered disc of a marked hole; `note` sets the scale, the names of regions and thicknesses. */
 export const mapLetters = {
   size,
-  note: 3.8,
+  note: apartSizes.note,
   ascent: size * 0.984 + 0.12,
   height: size * 1.3 + 0.25,
   ring: 1.2,

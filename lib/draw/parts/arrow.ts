@@ -1,7 +1,7 @@
 import type { Pen, Spot } from "../canvas.ts";
+import { arrows } from "../tokens.ts";
 
-const head = 2.6;
-const half = 1.2;
+const { head, half } = arrows;
 
 /** The one arrow of all figures: a heavy shaft and a filled head that ends at `to`; millimetres. */
 export function arrow(pen: Pen, from: Spot, to: Spot): void {

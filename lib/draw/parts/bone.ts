@@ -2,11 +2,11 @@ import type { Pen, Spot } from "../canvas.ts";
 import { around, boxAround } from "../layout/box.ts";
 import { within } from "../layout/outline-points.ts";
 import { textWidth } from "../text-widths.ts";
-import { type Dots, dots } from "../tokens.ts";
+import { apartSizes, type Dots, dots, typeSizes } from "../tokens.ts";
 import type { Scene } from "./scene.ts";
 
 const words = "not anatomy";
-const [largest, smallest] = [3.5, 3];
+const [largest, smallest] = [typeSizes.small, apartSizes.least];
 
 /** A box as the run of its corners, mm. */
 export const boxRim = ([x, y]: Spot, width: number, height: number): readonly Spot[] => [

@@ -1,10 +1,11 @@
+import { gaps, marks } from "../tokens.ts";
 import { type Shape, type Stretch, shapeLength } from "./shape.ts";
 
-const gap = 1.4;
+const gap = gaps.broken;
 const leastFront = 9;
 
 /** Room that a break line takes on paper, mm. */
-export const breakRoom = 0.6;
+export const breakRoom = marks.broken;
 
 /** The stretches of a shape (true mm) that fit `room` mm on paper at `scale`: all of it, or its front and, where there is room, the stretch worth seeing behind a break. */
 export function breakOff(shape: Shape, room: number, scale = 1): readonly Stretch[] {

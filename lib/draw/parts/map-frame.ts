@@ -4,14 +4,15 @@ import { scaleWords } from "../layout/lay-map.ts";
 import { mapLetters } from "../layout/map-letters.ts";
 import { mapStrips } from "../layout/map-strips.ts";
 import { textWidth } from "../text-widths.ts";
+import { edges, gaps, typeSizes } from "../tokens.ts";
 import { arrow } from "./arrow.ts";
 
 const { size, note: scaleSize } = mapLetters;
 const towards = "towards the body";
 const face = "this face up";
-const [edge, shaft, baseline] = [0.5, 11.5, 5.2];
-const sideSize = 6.5;
-const gap = 2;
+const [edge, shaft, baseline] = [edges.bold, 11.5, 5.2];
+const sideSize = typeSizes.called;
+const gap = gaps.words;
 
 /** The arrow with its words at the proximal end, the side and the face at the other; returns how much each takes (mm). */
 function orientation(

@@ -1,4 +1,5 @@
 import type { Pen, Spot } from "../canvas.ts";
+import { gaps } from "../tokens.ts";
 
 /** The stretch of a segment that is drawn, mm from its left end; a cut end has no edge of its own. */
 export type Shown = {
@@ -71,7 +72,7 @@ export function shapeHalf(
 export const endViewsWidth = (shape: Shape): number =>
   (shape.endViews ?? []).reduce((sum, view) => sum + view.width + endViewGap, 0);
 
-const endViewGap = 1.6;
+const endViewGap = gaps.endView;
 
 /** Draws end views from x = 0, then the given stretches of a shape; the whole shape when no stretch is given. */
 export function drawShape(pen: Pen, shape: Shape, stretches?: readonly Stretch[]): void {

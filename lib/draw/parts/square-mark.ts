@@ -1,7 +1,8 @@
 import type { Pen } from "../canvas.ts";
+import { marks } from "../tokens.ts";
 import type { Scene } from "./scene.ts";
 
-const side = 2.2;
+const side = marks.square;
 
 /** The mark of a right angle between the plate's face and the tool's axis. */
 export function squareMark(pen: Pen, { plate, axis, height }: Scene): void {

@@ -1,12 +1,13 @@
 import type { Instrument } from "../../model/instrument.ts";
 import type { Pen } from "../canvas.ts";
+import { edges, gaps } from "../tokens.ts";
 import { instrumentShape } from "./instrument-parts.ts";
 import type { Scene } from "./scene.ts";
 import { exampleLength, screwShape } from "./screw-shape.ts";
 import { drawShape, type Shape, type Stretch, shapeLength } from "./shape.ts";
 
-const edge = 1;
-const gap = 0.9;
+const edge = edges.wide;
+const gap = gaps.shortened;
 
 const plain = ({ segments }: Shape): Shape => ({ segments });
 

@@ -1,8 +1,7 @@
 import type { Pen, Spot } from "../../canvas.ts";
+import { measures } from "../../tokens.ts";
 
-const head = 1.7;
-const half = 0.55;
-const leastInside = 4.4;
+const { tip: head, half, inside: leastInside } = measures;
 
 function tipAt(pen: Pen, [x, y]: Spot, [ux, uy]: Spot): void {
   const [nx, ny] = [x - ux * head, y - uy * head];
@@ -26,7 +25,7 @@ export function dimension(
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [ux, uy] = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
   const tight = long < leastInside;
-  const beyond = tight ? 2.6 : 0;
+  const beyond = tight ? measures.beyond : 0;
   pen.line(from, to, { stroke: "hair", data: { dimension: name, size } });
   if (tight) {
     pen.line([from[0] - ux * beyond, from[1] - uy * beyond], from, { stroke: "hair" });

@@ -1,6 +1,7 @@
 import { mm, wholeMm } from "../../../model/measure.ts";
 import type { Pen, Spot } from "../../canvas.ts";
 import { textWidth } from "../../text-widths.ts";
+import { measures } from "../../tokens.ts";
 import { inMm } from "../instrument-part.ts";
 import { exampleLength, screwShape } from "../screw-shape.ts";
 import { dimension } from "./dimension.ts";
@@ -34,7 +35,7 @@ export function plateMeasure(pen: Pen, scene: SectionScene): void {
   const { places, parts, x, top, letter } = scene;
   const y = overhead(scene) + letter * 0.74;
   const [a, b] = [x(places.inner), x(0)];
-  for (const at of [a, b]) extension(pen, [at, top], [at, y - 0.8]);
+  for (const at of [a, b]) extension(pen, [at, top], [at, y - measures.past]);
   dimension(pen, { name: "plate", size: inMm(parts.plateThickness) }, [a, y], [b, y]);
   const start = Math.max(a - 1, pitchWords(scene).end + letter * apart);
   say(pen, scene, [start, overhead(scene)], `plate ${mm(parts.plateThickness)}`);
@@ -47,8 +48,8 @@ export function lengthMeasure(pen: Pen, scene: SectionScene): void {
   const length = exampleLength(screw);
   const y = bottom + letter * 0.86;
   const [a, b] = [x(places.tip), x(places.datum)];
-  extension(pen, [a, axis + 0.4], [a, y + 0.8]);
-  extension(pen, [b, axis + (inMm(screw.head.diameter) / 2) * scale], [b, y + 0.8]);
+  extension(pen, [a, axis + 0.4], [a, y + measures.past]);
+  extension(pen, [b, axis + (inMm(screw.head.diameter) / 2) * scale], [b, y + measures.past]);
   dimension(pen, { name: "length", size: inMm(length) }, [a, y], [b, y]);
   const words = `${wholeMm(length)}: ${example}`;
   const long = textWidth(words, letter, 600);
@@ -64,7 +65,7 @@ export function threadMeasures(pen: Pen, scene: SectionScene): void {
   const measure = (name: string, at: number, width: number): void => {
     const half = (width * scale) / 2;
     for (const y of [axis - half, axis + half])
-      extension(pen, [at - 0.8, y], [x(places.tip) + 2.4 * scale, y]);
+      extension(pen, [at - measures.past, y], [x(places.tip) + 2.4 * scale, y]);
     dimension(pen, { name, size: width }, [at, axis - half], [at, axis + half]);
   };
   measure("thread", outer, inMm(major));
@@ -100,7 +101,7 @@ export function pitchMeasure(pen: Pen, scene: SectionScene): void {
   const rim = axis - (inMm(parts.screw.major) / 2) * scale;
   const y = rim - 2.6;
   pen.box([a - 3.6, y - 1.2], b - a + 7.2, 2.4, { fill: "metal", stroke: "none" });
-  for (const at of [a, b]) extension(pen, [at, rim - 0.4], [at, y - 0.8]);
+  for (const at of [a, b]) extension(pen, [at, rim - 0.4], [at, y - measures.past]);
   dimension(pen, { name: "pitch", size: pitch }, [a, y], [b, y]);
   const middle = (a + b) / 2;
   extension(pen, [middle, overhead(scene) + 1], [middle, y]);
@@ -114,7 +115,7 @@ export function headMeasure(pen: Pen, scene: SectionScene): void {
   const at = x(places.top) + 3;
   const half = (wide * scale) / 2;
   for (const y of [axis - half, axis + half])
-    extension(pen, [x(places.top) + 0.6, y], [at + 0.8, y]);
+    extension(pen, [x(places.top) + 0.6, y], [at + measures.past, y]);
   dimension(pen, { name: "head", size: wide }, [at, axis - half], [at, axis + half]);
   say(pen, scene, [at + 1.4, axis + letter / 3], `head ${mm(parts.screw.head.diameter)}`);
 }

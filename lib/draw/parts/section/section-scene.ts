@@ -1,5 +1,6 @@
 import type { SectionParts, SectionSize } from "../../../model/figure.ts";
 import type { Interfaces } from "../../../model/interfaces.ts";
+import { typeSizes } from "../../tokens.ts";
 import { inMm } from "../instrument-part.ts";
 import type { SectionPlaces } from "./section-places.ts";
 
@@ -38,7 +39,7 @@ export function sectionScene(
   size: SectionSize,
   room: { readonly above: number; readonly right: number },
 ): SectionScene {
-  const { width, height, letter = 3.5 } = size;
+  const { width, height, letter = typeSizes.small } = size;
   const { screw, zone } = parts;
   const from =
     Math.min(places.tip, places.far ?? places.tip) -

@@ -1,6 +1,6 @@
 import type { Interfaces } from "../../../model/interfaces.ts";
 import type { Pen } from "../../canvas.ts";
-import { typeSizes } from "../../tokens.ts";
+import { gaps, marks, typeSizes } from "../../tokens.ts";
 import { inMm } from "../instrument-part.ts";
 import { instrumentShape } from "../instrument-parts.ts";
 import { drawShape, shapeHalf, shapeLength } from "../shape.ts";
@@ -9,7 +9,7 @@ import { freeWords, type TablePlace } from "./table-rows.ts";
 
 const letter = typeSizes.small;
 /** Millimetres: between an instrument's foot and the baselines of its words, the strip's height, and how far it stands from the tool. */
-const [line, strip, beside] = [letter * 1.1, 8, 0.9];
+const [line, strip, beside] = [letter * 1.1, marks.stripHeight, gaps.shortened];
 
 /** How words stand to the tool: under its foot on the scrub side (1), over it on the other (-1). */
 export type Far = 1 | -1;

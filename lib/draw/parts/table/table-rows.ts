@@ -2,7 +2,7 @@ import type { BackTable } from "../../../model/figure.ts";
 import type { Interfaces } from "../../../model/interfaces.ts";
 import { type Column, tableColumns } from "../../layout/table-columns.ts";
 import { textWidth } from "../../text-widths.ts";
-import { typeSizes } from "../../tokens.ts";
+import { gaps, typeSizes } from "../../tokens.ts";
 import { instrumentShape } from "../instrument-parts.ts";
 import { shapeHalf } from "../shape.ts";
 import { stripWidth } from "../tray/look-alike-strip.ts";
@@ -28,7 +28,7 @@ export type TableBlock = {
 
 const letter = typeSizes.small;
 /** Millimetres: between places, between blocks, the width of words that tell an item from another, and of a place left free. */
-const [gap, apart, tellWidth] = [2.4, 6, 24];
+const [gap, apart, tellWidth] = [gaps.place, gaps.block, 24];
 export const freeWords = "free";
 
 /** Words in which a number stays with its unit when lines are broken. */

@@ -1,7 +1,8 @@
 import type { Pen } from "../../canvas.ts";
+import { marks } from "../../tokens.ts";
 
 /** Width of the strip, mm. */
-export const stripWidth = 1.6;
+export const stripWidth = marks.strip;
 
 /** A chequered strip down the left edge of a slot whose neighbour looks alike, mm; words say so beside it. */
 export function drawLookAlikeStrip(pen: Pen, height: number): void {

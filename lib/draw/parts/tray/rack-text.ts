@@ -1,9 +1,8 @@
 import type { TrayMapSlot } from "../../../model/figure.ts";
 import { textWidth } from "../../text-widths.ts";
-import { type TypeSize, typeSizes } from "../../tokens.ts";
+import { numberLineHeights, type TypeSize, typeSizes } from "../../tokens.ts";
 import { type Run, stacked, type TextBlock } from "./slot-text.ts";
 
-const rowHeight = { called: 8, strong: 6.4, body: 5.2, small: 4.5 } as const;
 const between = 2.2;
 const gap = 1;
 
@@ -45,7 +44,7 @@ function commonest(rack: Rack): string {
 }
 
 function inColumns(rack: Rack, width: number, size: TypeSize = "small"): TextBlock {
-  const high = rowHeight[size];
+  const high = numberLineHeights[size];
   const first = Math.max(...rack.map((entry) => textWidth(entry.length, typeSizes[size], 700)));
   const second = Math.max(...rack.map((entry) => textWidth(entry.quantity, typeSizes.small)));
   const column = first + (second > 0 ? gap + second : 0) + between;

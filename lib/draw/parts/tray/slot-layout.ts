@@ -1,3 +1,4 @@
+import { gaps } from "../../tokens.ts";
 import type { SlotPicture } from "./slot-picture.ts";
 import type { TextBlock } from "./slot-text.ts";
 
@@ -23,7 +24,7 @@ type Way = (
   cut: boolean,
 ) => SlotLayout | undefined;
 
-const gap = 1.2;
+const gap = gaps.slot;
 const leastPicture = 14;
 const leastText = 10;
 

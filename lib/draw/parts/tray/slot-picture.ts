@@ -2,6 +2,7 @@ import type { TrayMapSlot } from "../../../model/figure.ts";
 import type { Interfaces } from "../../../model/interfaces.ts";
 import type { LaidPlate, Point } from "../../../model/laid-plate.ts";
 import type { PathPiece, Pen } from "../../canvas.ts";
+import { edges } from "../../tokens.ts";
 import { breakOff, breakRoom } from "../break-off.ts";
 import { instrumentData } from "../instrument-data.ts";
 import { inMm } from "../instrument-part.ts";
@@ -19,7 +20,7 @@ export type SlotPicture = {
   draw(pen: Pen, length: number): void;
 };
 
-const edge = 0.35;
+const edge = edges.slot;
 
 /** The silhouette of a slot's instrument, plate or example screw at the tray's scale. */
 export function slotPicture(

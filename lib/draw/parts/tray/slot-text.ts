@@ -1,6 +1,6 @@
 import type { Pen } from "../../canvas.ts";
 import { textWidth } from "../../text-widths.ts";
-import { type Paint, type TypeSize, typeSizes, type Weight } from "../../tokens.ts";
+import { lineHeights, type Paint, type TypeSize, typeSizes, type Weight } from "../../tokens.ts";
 
 /** One run of words in a slot, its baseline `y` and start `x` in mm from the block's corner. */
 export type Run = {
@@ -19,7 +19,6 @@ export type TextBlock = {
   readonly height: number;
 };
 
-const rowHeight = { called: 8, strong: 5.4, body: 4.8, small: 4.3 } as const;
 const rise = 0.76;
 const space = 1.8;
 
@@ -47,8 +46,8 @@ export function setRow(parts: readonly RowPart[], width: number): TextBlock {
   for (const part of parts) {
     const long = textWidth(part.text, typeSizes[part.size], part.weight);
     if (x > 0 && x + long > width) [x, y, row] = [0, y + row, 0];
-    row = Math.max(row, rowHeight[part.size]);
-    runs.push({ ...part, x, y: y + rowHeight.strong * rise });
+    row = Math.max(row, lineHeights[part.size]);
+    runs.push({ ...part, x, y: y + lineHeights.strong * rise });
     widest = Math.max(widest, x + long);
     x += long + space;
   }
@@ -61,13 +60,13 @@ export function setLines(text: string, size: TypeSize, weight: Weight, width: nu
   return {
     runs: lines.map((line, index) => ({
       x: 0,
-      y: (index + rise) * rowHeight[size],
+      y: (index + rise) * lineHeights[size],
       text: line,
       size,
       weight,
     })),
     width: Math.max(...lines.map((line) => textWidth(line, typeSizes[size], weight))),
-    height: lines.length * rowHeight[size],
+    height: lines.length * lineHeights[size],
   };
 }
 

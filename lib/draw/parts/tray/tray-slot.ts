@@ -1,6 +1,7 @@
 import type { TrayMapSlot } from "../../../model/figure.ts";
 import type { Interfaces } from "../../../model/interfaces.ts";
 import type { Pen } from "../../canvas.ts";
+import { gaps } from "../../tokens.ts";
 import { drawLookAlikeStrip, stripWidth } from "./look-alike-strip.ts";
 import { eachWords, rackText, shortRackText } from "./rack-text.ts";
 import { layOutSlot, type SlotLayout } from "./slot-layout.ts";
@@ -17,7 +18,7 @@ export function drawSlot(
   size: { readonly width: number; readonly height: number },
   scale: number,
 ): void {
-  const left = pad + (slot.looksLike === undefined ? 0 : stripWidth + 0.4);
+  const left = pad + (slot.looksLike === undefined ? 0 : stripWidth + gaps.touching);
   const [width, height] = [size.width - left - pad, size.height - 2 * pad];
   pen.box([0, 0], size.width, size.height, { fill: "metal", stroke: "line" }, 0.8);
   if (slot.looksLike !== undefined) drawLookAlikeStrip(pen, size.height);
