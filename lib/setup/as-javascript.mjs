@@ -29,13 +29,16 @@ function stateOf(/** @type {string} */ program, /** @type {string} */ root) {
   return hash.digest("hex").slice(0, 16);
 }
 
+// Not as one word: here too it would be replaced.
+const address = ["import", "meta", "url"].join(".");
+
 /** @type {import("esbuild").Plugin} Every module keeps the address of its source: what lies beside it is found from there. */
 const ownAddress = {
   name: "own address",
   setup(building) {
     building.onLoad({ filter: /\.(ts|mjs)$/ }, ({ path }) => ({
       contents: readFileSync(path, "utf8").replaceAll(
-        "import.meta.url",
+        address,
         JSON.stringify(pathToFileURL(path).href),
       ),
       loader: path.endsWith(".ts") ? "ts" : "js",

@@ -1,4 +1,5 @@
 import {
+  existsSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -9,6 +10,7 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { systemBrowsers } from "../../lib/setup/system-browsers.mjs";
 import { readWithPdfjs } from "../print/read-with-pdfjs.ts";
 import { benchJobs, type Given } from "./tools/bench-jobs.ts";
 import { onDemand } from "./tools/on-demand.ts";
@@ -21,13 +23,34 @@ const folder = mkdtempSync(join(tmpdir(), "trayleaf-bench-"));
 const { jobs, css } = benchJobs(n);
 const bare = (text: string): string => text.normalize("NFKC").replace(/\s+/g, "");
 
-type Contender = { readonly name: string; readonly words: readonly string[] };
+/** A browser of this system with a window, as puppeteer opens by default; we print with its shell, where there is one. */
+const wholeBrowser = systemBrowsers({ path: process.env["PATH"] ?? "" }).find(
+  (path) => existsSync(path) && !/headless/.test(path),
+);
+
+type Contender = {
+  readonly name: string;
+  readonly words: readonly string[];
+  readonly env?: Readonly<Record<string, string>>;
+};
 const program = (name: string) => `tests/bench/tools/contenders/${name}.ts`;
+const same = "naive puppeteer, our browser";
+const whole = "naive puppeteer, whole browser";
+const naive = wholeBrowser ? whole : same;
 const typst = onDemand("@myriaddreamin/typst-ts-node-compiler", "0.7.0");
 const contenders: readonly Contender[] = [
   { name: "trayleaf", words: [program("trayleaf")] },
   { name: "trayleaf, with fit and thumbnail", words: [program("trayleaf"), "shown"] },
-  { name: "naive puppeteer", words: [program("naive")] },
+  { name: same, words: [program("naive")] },
+  ...(wholeBrowser
+    ? [
+        {
+          name: whole,
+          words: [program("naive")],
+          env: { PUPPETEER_EXECUTABLE_PATH: wholeBrowser },
+        },
+      ]
+    : []),
   ...(typst ? [{ name: "typst", words: [program("typst"), typst] }] : []),
 ];
 if (!typst) process.stdout.write("typst could not be installed; its columns are missing.\n");
@@ -45,13 +68,14 @@ for (let round = 0; round < Number(rounds); round++)
   for (const {
     name,
     words: [file = "", ...more],
+    env,
   } of contenders) {
-    const cost = await programCost([file, givenOf(name), ...more]);
+    const cost = await programCost([file, givenOf(name), ...more], env);
     costs.set(name, [...(costs.get(name) ?? []), cost]);
   }
 const floorOf = join(folder, "floor.json");
 writeFileSync(floorOf, JSON.stringify({ jobs: jobs.slice(0, 50), css, out: folder }));
-const { main: floor, whole } = JSON.parse(
+const { main: floor, whole: printing } = JSON.parse(
   (await programCost([program("floor"), floorOf])).said,
 ) as { readonly main: number; readonly whole: number };
 
@@ -79,7 +103,7 @@ process.stdout.write(
       bytesOf(name) / 1024 / n,
       of(name, "peak"),
     ]),
-  )}\nChromium's own print time: ${(floor * 1000).toFixed(1)} ms of its main thread a card, ${(whole * 1000).toFixed(1)} ms in all its processes (one of them writes the PDF).\n`,
+  )}\nChromium's own print time: ${(floor * 1000).toFixed(1)} ms of its main thread a card, ${(printing * 1000).toFixed(1)} ms in all its processes (one of them writes the PDF).\n`,
 );
 const ratio = (value: number) => Math.round(value * 1000) / 1000;
 const us = "trayleaf";
@@ -87,14 +111,13 @@ process.stdout.write(
   `${JSON.stringify({
     n,
     rounds: Number(rounds),
-    wall_vs_naive: ratio(of(us, "wall") / of("naive puppeteer", "wall")),
+    wall_vs_naive: ratio(of(us, "wall") / of(naive, "wall")),
     cpu_vs_floor: ratio(of(us, "cpu") / n / floor),
-    cpu_vs_browser: ratio(of(us, "cpu") / n / whole),
+    cpu_vs_browser: ratio(of(us, "cpu") / n / printing),
     ...(typst ? { cpu_vs_typst: ratio(of(us, "cpu") / of("typst", "cpu")) } : {}),
-    bytes_vs_raw: ratio(bytesOf(us) / bytesOf("naive puppeteer")),
-    wall_vs_naive_shown: ratio(
-      of("trayleaf, with fit and thumbnail", "wall") / of("naive puppeteer", "wall"),
-    ),
+    bytes_vs_raw: ratio(bytesOf(us) / bytesOf(naive)),
+    wall_vs_naive_same_browser: ratio(of(us, "wall") / of(same, "wall")),
+    wall_vs_naive_shown: ratio(of("trayleaf, with fit and thumbnail", "wall") / of(naive, "wall")),
     cpu_vs_floor_shown: ratio(of("trayleaf, with fit and thumbnail", "cpu") / n / floor),
   })}\n`,
 );
