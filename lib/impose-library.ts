@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { cellGrid } from "./impose/cell-grid.ts";
 import { imposed } from "./impose/imposed.ts";
-import { printShop } from "./impose/print-shop.ts";
+import { printShop, type ShopFace } from "./impose/print-shop.ts";
 import { twoUp } from "./impose/two-up.ts";
 import type { BuiltPack } from "./model/built.ts";
 import type { Publisher } from "./model/publisher.ts";
@@ -96,6 +96,22 @@ async function halves(sheets: readonly SheetView[], { staging, today }: Day): Pr
   return made;
 }
 
+/** One face as a print shop gets it. */
+function faceOf(
+  { id, format }: Pick<SheetView, "id" | "format">,
+  slug: string,
+  staging: string,
+): ShopFace {
+  return {
+    pdf: read(staging, id, format.id),
+    card: [format.width, format.height],
+    bleed: format.bleed,
+    margin: format.margin,
+    ...(format.film === undefined ? {} : { film: format.film }),
+    slug,
+  };
+}
+
 /** What a print shop makes: posters, and pocket cards of two faces. */
 async function forPrintShop(
   sheets: readonly SheetView[],
@@ -112,13 +128,13 @@ async function forPrintShop(
           : [];
     if (faces.length === 0 || sheet.practice) continue;
     const title = `${sheet.title}, ${format.name}, with bleed and crop marks, print only`;
+    const slug = slugOf(sheet, today);
     const pdf = await printShop({
       title,
-      pages: faces.map((face) => read(staging, face, format.id)),
-      card: [format.width, format.height],
-      bleed: format.bleed,
-      margin: format.margin,
-      slug: slugOf(sheet, today),
+      subject: slug,
+      faces: faces.map((face, side) =>
+        faceOf({ id: face, format }, `${slug} · side ${side + 1} of ${faces.length}`, staging),
+      ),
       font: readFileSync(font),
       day: today,
     });
@@ -133,8 +149,43 @@ async function forPrintShop(
   return made;
 }
 
+/** Not laminated: what serves one case, and what is cut up or stuck on. */
+const passing: ReadonlySet<SheetView["kind"]> = new Set(["case", "labels"]);
+
+/** All cards of a system that hang laminated, in one file for whoever prints, cuts and laminates them; one for each family of papers. */
+async function forLaminator(
+  sheets: readonly SheetView[],
+  { staging, today }: Day,
+): Promise<Made[]> {
+  const made: Made[] = [];
+  const hung = sheets.filter(
+    ({ format, kind, practice }) => format.film !== undefined && !passing.has(kind) && !practice,
+  );
+  for (const system of new Set(hung.map((sheet) => sheet.system)))
+    for (const family of ["a", "letter"] as const) {
+      const cards = hung.filter(
+        (sheet) => sheet.system === system && sheet.format.family === family,
+      );
+      const [first] = cards;
+      if (!first) continue;
+      const paper = family === "a" ? "A sizes" : "US sizes";
+      const title = `${first.systemName}: all cards to laminate, ${paper}, with crop marks and film guide, print only`;
+      const pdf = await printShop({
+        title,
+        subject: cards.map(({ identity }) => identity.card).join(", "),
+        faces: cards.map((sheet, at) =>
+          faceOf(sheet, `${slugOf(sheet, today)} · ${at + 1} of ${cards.length}`, staging),
+        ),
+        font: readFileSync(font),
+        day: today,
+      });
+      made.push({ file: `print-shop/${system}-cards.${family}.pdf`, title, system, paper, pdf });
+    }
+  return made;
+}
+
 /** Lays cards out for printing and cutting from the PDFs in `staging`: cards of two faces many on a paper, plate maps two on a
- * paper, posters and pocket cards with bleed and crop marks. */
+ * paper, posters and pocket cards with bleed and crop marks, all that is laminated in one file. */
 export async function imposeLibrary(
   sheets: readonly SheetView[],
   publisher: Publisher,
@@ -147,6 +198,7 @@ export async function imposeLibrary(
     ...(await pockets(fronts, publisher, day)),
     ...(await halves(sheets, day)),
     ...(await forPrintShop(sheets, day)),
+    ...(await forLaminator(sheets, day)),
   ];
   return made.map(({ pdf, ...told }) => {
     mkdirSync(dirname(join(day.staging, told.file)), { recursive: true });

@@ -13,6 +13,8 @@ export type Format = {
   readonly margin: number;
   /** How far paper is printed beyond the cut by a print shop. */
   readonly bleed: number;
+  /** How far laminating film stands out beyond the cut, where it seals to itself; only where a card is laminated. */
+  readonly film?: number;
   /** How far from the eye it is read, where the format and not the sheet decides. */
   readonly distance?: number;
 };
@@ -36,7 +38,9 @@ const formatIds = [
 export type FormatId = (typeof formatIds)[number];
 
 type Paper = Omit<Format, "id" | "name" | "width" | "height">;
-const hung: Paper = { family: "a", margin: 8, bleed: 3 };
+/** Film of pouches stands out by 2 to 5 mm: common practice. */
+const hung: Paper = { family: "a", margin: 8, bleed: 3, film: 3 };
+const poster: Paper = { family: "a", margin: 14, bleed: 3, distance: 2000 };
 const hand: Paper = { family: "a", margin: 5, bleed: 3, distance: 350 };
 
 function lying(id: FormatId, name: string, [width, height]: readonly [number, number], to: Paper) {
@@ -53,7 +57,7 @@ function standing(
 
 /** Every format. Sizes after ISO 216, ISO/IEC 7810 and the US inch sizes. */
 export const formats: Readonly<Record<FormatId, Format>> = {
-  "a2-landscape": lying("a2-landscape", "A2", [594, 420], { ...hung, margin: 14, distance: 2000 }),
+  "a2-landscape": lying("a2-landscape", "A2", [594, 420], poster),
   "a3-landscape": lying("a3-landscape", "A3", [420, 297], { ...hung, distance: 1100 }),
   "a3-portrait": standing("a3-portrait", "A3", [297, 420], { ...hung, distance: 1100 }),
   "a4-landscape": lying("a4-landscape", "A4", [297, 210], hung),

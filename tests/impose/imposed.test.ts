@@ -5,6 +5,7 @@ import { cellGrid } from "../../lib/impose/cell-grid.ts";
 import { imposed } from "../../lib/impose/imposed.ts";
 import { printShop } from "../../lib/impose/print-shop.ts";
 import { twoUp } from "../../lib/impose/two-up.ts";
+import { pathsOf } from "../print/paths-of.ts";
 import { readWithPdfjs } from "../print/read-with-pdfjs.ts";
 
 const card = [85.6, 53.98] as const;
@@ -75,21 +76,26 @@ describe("an imposed sheet", () => {
 const boxOf = ({ x, y, width, height }: { x: number; y: number; width: number; height: number }) =>
   [x, y, width, height].map((side) => Math.round((side * 25.4 * 100) / 72) / 100);
 
-describe("a card for the print shop", () => {
-  const job = {
-    title: "t",
+const roundedPaths = async (pdf: Uint8Array) =>
+  (await pathsOf(pdf)).map((box) => box.map((side) => Math.round(side * 100) / 100));
+
+describe("cards for the print shop", () => {
+  const poster = {
     card: [594, 420],
     bleed: 3,
     margin: 14,
     slug: "PF-1 · issue B",
-    font,
-    day: "2026-10-01",
   } as const;
+  const laminated = { ...poster, card: [297, 210], margin: 8, film: 3 } as const;
+  const job = { title: "t", subject: "PF-1", font, day: "2026-10-01" };
 
-  test("says where it is cut, how far it bleeds and where its clear edge ends, the same bytes twice", async () => {
-    const pages = [await face(), await face()];
-    const made = await printShop({ ...job, pages });
-    const again = await printShop({ ...job, pages });
+  test("say where each is cut, how far it bleeds and where its clear edge ends, the same bytes twice", async () => {
+    const faces = [
+      { ...poster, pdf: await face() },
+      { ...laminated, pdf: await face() },
+    ];
+    const made = await printShop({ ...job, faces });
+    const again = await printShop({ ...job, faces });
     expect(Buffer.compare(Buffer.from(made), Buffer.from(again))).toBe(0);
     const read = await PDFDocument.load(made, { updateMetadata: false });
     expect(read.getPageCount()).toBe(2);
@@ -98,12 +104,27 @@ describe("a card for the print shop", () => {
     expect(boxOf(page.getBleedBox())).toEqual([10, 10, 600, 426]);
     expect(boxOf(page.getTrimBox())).toEqual([13, 13, 594, 420]);
     expect(boxOf(page.getArtBox())).toEqual([27, 27, 566, 392]);
+    expect(boxOf(read.getPage(1).getTrimBox())).toEqual([13, 13, 297, 210]);
   });
 
-  test("bears card, issue, size and clear edge at its foot", async () => {
-    const { text } = await readWithPdfjs(await printShop({ ...job, pages: [await face()] }));
+  test("bear card, issue, size and clear edge at their foot, and no film where none is laminated", async () => {
+    const pdf = await face();
+    const { text } = await readWithPdfjs(await printShop({ ...job, faces: [{ ...poster, pdf }] }));
     expect(text).toContain("PF-1 · issue B");
     expect(text).toContain("cut 594 × 420 mm · bleed 3 mm · clear edge 14 mm");
+    expect(text).not.toContain("film");
+  });
+
+  test("say how large the film of a laminated card is, and show where it ends", async () => {
+    const pdf = await face();
+    const made = await printShop({ ...job, faces: [{ ...laminated, pdf }] });
+    expect((await readWithPdfjs(made)).text).toContain(
+      "cut first, then laminate in film of 303 × 216 mm (dashed): 3 mm seal film to film all round",
+    );
+    const bare = await printShop({ ...job, faces: [{ ...laminated, film: 0, pdf }] });
+    const film = [10, 10, 313, 226];
+    expect(await roundedPaths(made)).toContainEqual(film);
+    expect(await roundedPaths(bare)).not.toContainEqual(film);
   });
 });
 
