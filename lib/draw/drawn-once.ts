@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import type { Figure, Pictures } from "../model/figure.ts";
 
 type Draw = (id: string, ...args: readonly unknown[]) => Figure;
@@ -6,30 +7,39 @@ type Draw = (id: string, ...args: readonly unknown[]) => Figure;
 const mark = "\uE000";
 
 /** A figure but for its id: its SVG falls into the pieces between which the id stands. */
-type Kept = { readonly figure: Figure; readonly pieces: readonly string[] };
+export type KeptFigure = {
+  readonly facts: Omit<Figure, "id" | "svg">;
+  readonly pieces: readonly string[];
+};
+
+/** Where figures are kept under the kind of drawing and what it is given. */
+export type FigureStore = {
+  get(key: string): KeptFigure | undefined;
+  set(key: string, kept: KeptFigure): unknown;
+};
 
 /** The same pictures, each drawn once for the same numbers: a figure's words and lines follow from what it is given, its id only names it. What is
- * given is told apart by its JSON, which is made once for each object. */
-export function drawnOnce(pictures: Pictures): Pictures {
-  const written = new WeakMap<object, string>();
-  const kept = new Map<string, Kept>();
-  const textOf = (value: unknown): string => {
+ * given is told apart by the SHA-256 of its JSON, which is made once for each object. */
+export function drawnOnce(pictures: Pictures, store: FigureStore = new Map()): Pictures {
+  const known = new WeakMap<object, string>();
+  const nameOf = (value: unknown): string => {
     if (typeof value !== "object" || value === null) return JSON.stringify(value) ?? "";
-    const text = written.get(value) ?? JSON.stringify(value);
-    written.set(value, text);
-    return text;
+    const name =
+      known.get(value) ?? createHash("sha256").update(JSON.stringify(value)).digest("base64");
+    known.set(value, name);
+    return name;
   };
   const once =
     (kind: string, draw: Draw): Draw =>
     (id, ...args) => {
-      const key = `${kind} ${args.map(textOf).join(" ")}`;
-      let known = kept.get(key);
-      if (known === undefined) {
-        const figure = draw(mark, ...args);
-        known = { figure, pieces: figure.svg.split(mark) };
-        kept.set(key, known);
+      const key = `${kind} ${args.map(nameOf).join(" ")}`;
+      let kept = store.get(key);
+      if (kept === undefined) {
+        const { id: _, svg, ...facts } = draw(mark, ...args);
+        kept = { facts, pieces: svg.split(mark) };
+        store.set(key, kept);
       }
-      return { ...known.figure, id, svg: known.pieces.join(id) };
+      return { ...kept.facts, id, svg: kept.pieces.join(id) };
     };
   const all = Object.entries(pictures).map(([kind, draw]) => [
     kind,

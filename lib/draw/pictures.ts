@@ -16,6 +16,7 @@ import { step } from "./figures/step.ts";
 import { trayMap } from "./figures/tray-map.ts";
 import { wholeInstrument } from "./figures/whole-instrument.ts";
 import { workingEnd } from "./figures/working-end.ts";
+import { keptFigures } from "./kept-figures.ts";
 import { textWidth } from "./text-widths.ts";
 
 /** Every drawing that composing may ask for, drawn anew each time. */
@@ -39,5 +40,10 @@ export const drawings: Pictures = {
   cardCode,
 };
 
-/** Every drawing that composing may ask for; what is drawn the same on many sheets is drawn once. */
-export const pictures: Pictures = drawnOnce(drawings);
+/** What setting up names as the file for figures of this state of the code; none in tests. */
+const file = process.env["TRAYLEAF_FIGURES"];
+const kept = file === undefined ? undefined : keptFigures(file);
+if (kept) process.on("exit", () => kept.save());
+
+/** Every drawing that composing may ask for; what is drawn the same on many sheets is drawn once, and not again in the next run. */
+export const pictures: Pictures = drawnOnce(drawings, kept);

@@ -1,3 +1,4 @@
+import { dirname, join } from "node:path";
 import { asJavaScript } from "./as-javascript.mjs";
 import { browserVariables } from "./browser-variables.mjs";
 import { installPackages } from "./install-packages.mjs";
@@ -28,5 +29,10 @@ export async function commandLine(words) {
     }
   }
   const program = await asJavaScript(places.commandLine);
-  return runChild(["--disable-proto=delete", program, ...words], variables);
+  // Beside the code that draws them: other code draws other figures.
+  const figures = join(dirname(program), "figures.json");
+  return runChild(["--disable-proto=delete", program, ...words], {
+    ...variables,
+    TRAYLEAF_FIGURES: figures,
+  });
 }
