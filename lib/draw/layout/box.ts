@@ -61,5 +61,5 @@ export function middle(box: Box): Spot {
 export function gapBetween(a: Box, b: Box): number {
   const dx = Math.max(0, a.x0 - b.x1, b.x0 - a.x1);
   const dy = Math.max(0, a.y0 - b.y1, b.y0 - a.y1);
-  return Math.hypot(dx, dy);
+  return dx === 0 ? dy : dy === 0 ? dx : Math.sqrt(dx * dx + dy * dy);
 }

@@ -2,11 +2,11 @@
  * before `starts[item + 1]`. */
 export type Options = {
   readonly starts: readonly number[];
-  /** For each item those whose options may clash with its own. */
-  readonly rivals: readonly (readonly number[])[];
+  /** The item of each option. */
+  readonly owners: Int32Array;
   readonly cost: Float64Array;
-  /** 1 for each option that cannot stand beside the given one. */
-  bars(option: number): Uint8Array;
+  /** The options of other items that cannot stand beside the given one, in order. */
+  bars(option: number): Int32Array;
   /** What an item's option costs besides, beside what the others have chosen (-1 for nothing yet). */
   together(item: number, option: number, chosen: Int32Array): number;
 };
@@ -26,6 +26,17 @@ export function choosePlaces(moves: number, options: Options): Int32Array {
   field.drop();
   for (let round = 0; round < polishes && field.polish(); round++);
   return field.chosen;
+}
+
+/** Whether numbers in order hold a number. */
+function isAmong(numbers: Int32Array, sought: number): boolean {
+  let [low, high] = [0, numbers.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((numbers[middle] ?? 0) < sought) low = middle + 1;
+    else high = middle;
+  }
+  return numbers[low] === sought;
 }
 
 type Best = { readonly option: number; readonly value: number };
@@ -67,22 +78,18 @@ class Field {
   /** Gives an item an option, or none (-1). */
   take(item: number, option: number): void {
     const before = this.chosen[item] ?? -1;
-    for (const other of this.#options.rivals[item] ?? []) {
-      const weight = this.#weights[item * this.items + other] ?? 1;
-      if (before >= 0) this.#weigh(before, other, -weight);
-      if (option >= 0) this.#weigh(option, other, weight);
-    }
+    if (before >= 0) this.#weigh(item, before, -1);
+    if (option >= 0) this.#weigh(item, option, 1);
     this.chosen[item] = option;
   }
 
-  /** Adds `by` to all options of an item that clash with the given option. */
-  #weigh(option: number, item: number, by: number): void {
-    const { starts } = this.#options;
-    const bars = this.#options.bars(option);
-    const against = this.#against;
-    const end = starts[item + 1] ?? 0;
-    for (let at = starts[item] ?? 0; at < end; at++)
-      if (bars[at] === 1) against[at] = (against[at] ?? 0) + by;
+  /** Adds what a clash weighs, `by` times, to all options that clash with an item's option. */
+  #weigh(item: number, option: number, by: number): void {
+    const { owners, bars } = this.#options;
+    const [against, weights] = [this.#against, this.#weights];
+    const first = item * this.items;
+    for (const at of bars(option))
+      against[at] = (against[at] ?? 0) + by * (weights[first + (owners[at] ?? 0)] ?? 1);
   }
 
   #troubled(item: number): boolean {
@@ -106,16 +113,19 @@ class Field {
     return troubled.length > 0;
   }
 
+  /** Every pair of troubled items whose options clash weighs one more, and with it all that the other's options clash with. */
   #weighMore(troubled: readonly number[]): void {
     for (const item of troubled) {
-      const option = this.chosen[item] ?? -1;
-      for (const other of troubled) {
-        const theirs = this.chosen[other] ?? -1;
-        if (this.#options.bars(option)[theirs] !== 1) continue;
-        this.#weights[item * this.items + other] =
-          (this.#weights[item * this.items + other] ?? 0) + 1;
-        this.#weigh(option, other, 1);
+      const bars = this.#options.bars(this.chosen[item] ?? -1);
+      const clashing = new Set(troubled.filter((other) => isAmong(bars, this.chosen[other] ?? -1)));
+      if (clashing.size === 0) continue;
+      for (const other of clashing) {
+        const pair = item * this.items + other;
+        this.#weights[pair] = (this.#weights[pair] ?? 0) + 1;
       }
+      for (const at of bars)
+        if (clashing.has(this.#options.owners[at] ?? -1))
+          this.#against[at] = (this.#against[at] ?? 0) + 1;
     }
   }
 

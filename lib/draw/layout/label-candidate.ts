@@ -39,7 +39,7 @@ export type LabelCandidate = {
 export type Search = "likely" | "all";
 
 /** The chosen place of one label. */
-export type PlacedLabel = LabelCandidate & { readonly key: string };
+export type PlacedLabel = Omit<LabelCandidate, "extent"> & { readonly key: string };
 
 /** Clear space between one label and all of another, millimetres. */
 export const labelClear = 0.35;

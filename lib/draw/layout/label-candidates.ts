@@ -9,7 +9,6 @@ import {
   type Spot,
 } from "./box.ts";
 import {
-  type LabelCandidate,
   type LabelSpace,
   type LabelWish,
   labelClear,
@@ -17,6 +16,7 @@ import {
   type Search,
 } from "./label-candidate.ts";
 import { leadersBetween } from "./label-leader.ts";
+import type { LabelPlaces } from "./label-places.ts";
 import { type LabelSpot, labelSpots } from "./label-spots.ts";
 import { within } from "./outline-points.ts";
 import type { RailSide } from "./outline-rails.ts";
@@ -39,7 +39,7 @@ function railCost([[ax, ay], [bx, by]]: Stretch, side: RailSide, row: number): n
   const slant = side === "above" || side === "below" ? dx : dy;
   return (
     1 +
-    Math.hypot(dx, dy) * 0.3 +
+    Math.sqrt(dx * dx + dy * dy) * 0.3 +
     slant * slant * 0.06 +
     row * 1.5 +
     (side === "below" ? 0 : side === "above" ? 1 : 0.8)
@@ -65,15 +65,16 @@ function extentOf(box: Box, leader?: Stretch): Box {
   return grown(all, labelClear);
 }
 
-/** The admissible places of one label among the holes, cheapest first; none overlaps a hole, crosses the plate's edge or
- * leaves the area, and no leader touches another hole. */
-export function labelCandidates(
+/** Adds the admissible places of one label among the holes; none overlaps a hole, crosses the plate's edge or leaves the area, and no
+ * leader touches another hole. Tells whether there are any. */
+export function addPlaces(
+  places: LabelPlaces,
   wish: LabelWish,
   others: readonly LabelWish[],
   space: LabelSpace,
   edge: PlateEdge,
   search: Search,
-): LabelCandidate[] {
+): boolean {
   const { target } = wish;
   const centre = boxAround(wish.at, 0, 0);
   const reached = boxAround(
@@ -85,27 +86,23 @@ export function labelCandidates(
   const near = nearby.map((other) => other.target);
   const holes = nearby.filter((other) => other.isHole).map((other) => other.target);
   const nearEdge = edge.filter((piece) => stretchMeetsBox(piece, reached));
-  const beside = (box: Box): LabelCandidate | undefined => {
+  const addBeside = (box: Box): void => {
     const apart = gapBetween(box, target) + tellsApart;
-    if (near.some((other) => gapBetween(box, other) < apart)) return undefined;
-    return { box, side: "beside", line: 0, cost: besideCost(box, target), extent: extentOf(box) };
+    if (near.some((other) => gapBetween(box, other) < apart)) return;
+    const cost = besideCost(box, target);
+    places.add({ box, side: "beside", line: 0, cost, extent: extentOf(box) });
   };
   const blocks = space.blocks.filter((block) => overlaps(block, reached));
   const isFree = (leader: Stretch): boolean =>
     !holes.some((other) => stretchMeetsStadium(leader, other, clear)) &&
     !blocks.some((block) => stretchMeetsBox(leader, block));
-  const railed = (box: Box, side: RailSide, line: number): LabelCandidate[] => {
-    const leaders = leadersBetween(target, box);
-    const first = search === "likely" ? leaders.find(isFree) : undefined;
-    const free = search === "all" ? leaders.filter(isFree) : first ? [first] : [];
-    return free.map((leader) => ({
-      box,
-      side,
-      line,
-      leader,
-      cost: railCost(leader, side, line),
-      extent: extentOf(box, leader),
-    }));
+  const addRailed = (box: Box, side: RailSide, line: number): void => {
+    for (const leader of leadersBetween(target, box)) {
+      if (!isFree(leader)) continue;
+      const cost = railCost(leader, side, line);
+      places.add({ box, side, line, leader, cost, extent: extentOf(box, leader) });
+      if (search === "likely") return;
+    }
   };
   const admissible = ({ box, beside }: LabelSpot): boolean =>
     holds(space.area, box) &&
@@ -117,10 +114,10 @@ export function labelCandidates(
       (wish.isHole &&
         within(space.outline, middle(box)) &&
         !nearEdge.some((piece) => stretchMeetsBox(piece, box))));
-  return labelSpots(wish, space, search)
-    .filter(admissible)
-    .flatMap(
-      (spot) => (spot.beside ? beside(spot.box) : railed(spot.box, spot.side, spot.row)) ?? [],
-    )
-    .sort((a, b) => a.cost - b.cost);
+  for (const spot of labelSpots(wish, space, search)) {
+    if (!admissible(spot)) continue;
+    if (spot.beside) addBeside(spot.box);
+    else addRailed(spot.box, spot.side, spot.row);
+  }
+  return places.end();
 }

@@ -14,9 +14,10 @@ function rim(target: Box, [x, y]: Spot): Spot {
     clamp(x, target.x0 + radius, target.x1 - radius),
     clamp(y, target.y0 + radius, target.y1 - radius),
   ];
-  const away = Math.hypot(x - core[0], y - core[1]);
+  const [dx, dy] = [x - core[0], y - core[1]];
+  const away = Math.sqrt(dx * dx + dy * dy);
   if (away <= radius) return core;
-  return [core[0] + ((x - core[0]) * radius) / away, core[1] + ((y - core[1]) * radius) / away];
+  return [core[0] + (dx * radius) / away, core[1] + (dy * radius) / away];
 }
 
 /** The straight leaders from a hole's rim to its label: the shortest first, then those to the rest of the label's near side. */

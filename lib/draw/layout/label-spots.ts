@@ -40,25 +40,29 @@ export function labelSpots(wish: LabelWish, space: LabelSpace, search: Search): 
   const { rows, growth } = ways[search];
   const { target, width } = wish;
   const { height, rails } = space;
+  const { area } = space;
   const [cx, cy] = middle(target);
   const spots = besideSpots(wish, height);
-  const onRail = (side: RailSide, box: Box, row: number): void => {
-    spots.push({ box, beside: false, side, row });
+  const onRail = (side: RailSide, x0: number, y0: number, row: number): void => {
+    const [x1, y1] = [x0 + width, y0 + height];
+    if (x0 < area.x0 || x1 > area.x1 || y0 < area.y0 || y1 > area.y1) return;
+    spots.push({ box: { x0, y0, x1, y1 }, beside: false, side, row });
   };
   for (const shift of shiftsUpTo(labelReach + width / 2, growth)) {
-    const [x0, x1] = [cx + shift - width / 2, cx + shift + width / 2];
-    const [top, bottom] = [rails("above", x0, x1), rails("below", x0, x1)];
+    const x0 = cx + shift - width / 2;
+    const [top, bottom] = [rails("above", x0, x0 + width), rails("below", x0, x0 + width)];
     for (let row = 0; row < rows; row++) {
       const off = railGap + row * (height + touching);
-      onRail("below", { x0, x1, y0: bottom + off, y1: bottom + off + height }, row);
-      onRail("above", { x0, x1, y0: top - off - height, y1: top - off }, row);
+      if (bottom + off - cy <= labelReach) onRail("below", x0, bottom + off, row);
+      if (cy - top + off <= labelReach) onRail("above", x0, top - off - height, row);
     }
   }
   for (const shift of shiftsUpTo(labelReach + height / 2, growth)) {
-    const [y0, y1] = [cy + shift - height / 2, cy + shift + height / 2];
-    const [left, right] = [rails("left", y0, y1) - railGap, rails("right", y0, y1) + railGap];
-    if (cx - left < labelReach) onRail("left", { x0: left - width, x1: left, y0, y1 }, 0);
-    if (right - cx < labelReach) onRail("right", { x0: right, x1: right + width, y0, y1 }, 0);
+    const y0 = cy + shift - height / 2;
+    const left = rails("left", y0, y0 + height) - railGap;
+    const right = rails("right", y0, y0 + height) + railGap;
+    if (cx - left < labelReach) onRail("left", left - width, y0, 0);
+    if (right - cx < labelReach) onRail("right", right, y0, 0);
   }
   return spots;
 }

@@ -100,7 +100,7 @@ export function mapRooms(
   ease: number,
 ): readonly MapRoom[] {
   const { side: _, ...plain } = words;
-  const asked = ease > 0.9 && words.side ? [words, plain] : [plain];
+  const asked = ease === 1 && words.side ? [words, plain] : [plain];
   const rooms = asked.flatMap((one) => roomsFor(plate, area, one, ease));
   return rooms.filter((room, at) => rooms.findIndex((other) => isSame(room, other)) === at);
 }

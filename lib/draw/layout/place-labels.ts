@@ -1,17 +1,12 @@
 import { middle } from "./box.ts";
 import { choosePlaces } from "./choose-places.ts";
-import { labelBars, rivalsAmong, startsOf } from "./label-bars.ts";
-import type {
-  LabelCandidate,
-  LabelSpace,
-  LabelWish,
-  PlacedLabel,
-  Search,
-} from "./label-candidate.ts";
-import { labelCandidates, plateEdge } from "./label-candidates.ts";
+import { labelBars } from "./label-bars.ts";
+import type { LabelSpace, LabelWish, PlacedLabel, Search } from "./label-candidate.ts";
+import { addPlaces, plateEdge } from "./label-candidates.ts";
+import { LabelPlaces } from "./label-places.ts";
 
-/** What it costs when neighbours of one row have their labels on different sides, or in different lines of one side. */
-const [otherSide, otherLine] = [1.2, 0.4];
+/** What it costs when neighbours of one row have their labels alike, in different lines of one side, or on different sides. */
+const unlikeCosts = [0, 0.4, 1.2];
 
 /** How closely places are looked for, and how many moves are made to part labels that clash. */
 export type Effort = { readonly search: Search; readonly moves: number };
@@ -31,37 +26,32 @@ export function placeLabels(
 ): PlacedLabels {
   const edge = plateEdge(space.outline);
   const along = [...wishes].sort((a, b) => middle(a.target)[0] - middle(b.target)[0]);
-  const options: LabelCandidate[][] = [];
+  const places = new LabelPlaces();
   for (const wish of along) {
     const others = along.filter((other) => other !== wish);
-    const places = labelCandidates(wish, others, space, edge, search);
-    if (places.length === 0) return { labels: [], lost: along.map(({ key }) => key) };
-    options.push(places);
+    if (!addPlaces(places, wish, others, space, edge, search))
+      return { labels: [], lost: along.map(({ key }) => key) };
   }
-  const all = options.flat();
-  const rivals = rivalsAmong(options);
+  const owners = places.owners();
   const mates = (item: number, other: number): boolean =>
     along[item]?.row !== undefined && along[item]?.row === along[other]?.row;
+  const unlike = (place: number, other: number): number =>
+    other < 0 ? 0 : (unlikeCosts[places.unlike(place, other)] ?? 0);
   const chosen = choosePlaces(moves, {
-    starts: startsOf(options),
-    rivals,
-    cost: new Float64Array(all.map(({ cost }) => cost)),
-    bars: labelBars(options, rivals),
+    starts: places.starts,
+    owners,
+    cost: Float64Array.from(places.costs),
+    bars: labelBars(places, owners),
     together: (item, option, chosen) => {
       let cost = 0;
-      for (const other of [item - 1, item + 1])
-        if (mates(item, other)) cost += unlike(all[option], all[chosen[other] ?? -1]);
+      if (mates(item, item - 1)) cost += unlike(option, chosen[item - 1] ?? -1);
+      if (mates(item, item + 1)) cost += unlike(option, chosen[item + 1] ?? -1);
       return cost;
     },
   });
-  const placed = along.map(({ key }, item) => ({ key, place: all[chosen[item] ?? -1] }));
+  const placed = along.map(({ key }, item) => ({ key, place: chosen[item] ?? -1 }));
   return {
-    labels: placed.flatMap(({ key, place }) => (place ? [{ key, ...place }] : [])),
-    lost: placed.filter(({ place }) => place === undefined).map(({ key }) => key),
+    labels: placed.flatMap(({ key, place }) => (place < 0 ? [] : [{ key, ...places.at(place) }])),
+    lost: placed.filter(({ place }) => place < 0).map(({ key }) => key),
   };
-}
-
-function unlike(a: LabelCandidate | undefined, b: LabelCandidate | undefined): number {
-  if (a === undefined || b === undefined) return 0;
-  return a.side !== b.side ? otherSide : a.line !== b.line ? otherLine : 0;
 }

@@ -21,7 +21,6 @@ export function raisedMap(map: LaidMap, by: number): LaidMap {
     labels: map.labels.map((label) => ({
       ...label,
       box: box(label.box),
-      extent: box(label.extent),
       ...(label.leader && { leader: stretch(label.leader) }),
     })),
     regions: map.regions.map((mark) => ({
