@@ -2,7 +2,7 @@ import { known } from "../model/catalogue.ts";
 import type { PlateSide } from "../model/figure.ts";
 import { labelSpan } from "../model/label-span.ts";
 import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
-import type { PlateMapView, SheetFrame } from "../model/sheet.ts";
+import type { PlateMapView } from "../model/sheet.ts";
 import { typeFloors } from "../model/type-sizes.ts";
 import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
@@ -10,9 +10,8 @@ import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
-import { notesHeight } from "./notes-height.ts";
 import { bendWords, orientationLines, plateSide, plateTitle, sideWords } from "./plate-facts.ts";
-import { linesOf } from "./printed-lines.ts";
+import { firstThatFits, mapShares } from "./plate-map-shares.ts";
 import { capital } from "./spoken.ts";
 import { screwTrapLines } from "./traps.ts";
 import { warningBox } from "./warning-box.ts";
@@ -103,42 +102,6 @@ function legendOf(
   ];
 }
 
-/** Paper lower than this, mm, has no table of holes: bands and legend say the same. */
-const shortPaper = 145;
-
-/** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
-function mapHeight(
-  composing: Composing,
-  bands: readonly Band[],
-  { boxLines, table }: { readonly boxLines: number; readonly table: number },
-  frame: SheetFrame,
-): number {
-  const { pictures } = composing;
-  const page = frame.format;
-  const { body } = typeFloors("plate-map", page);
-  const lines = bands.reduce(
-    (sum, band) =>
-      sum +
-      band.pairings.reduce(
-        (more, { zone, called, hand }) =>
-          more +
-          linesOf(pictures, [{ text: `${zone} ${called}`, weight: 700 }, { text: hand }], {
-            width: page.width - 53,
-            size: body,
-          }),
-        0,
-      ),
-    0,
-  );
-  const taken =
-    34 +
-    lines * body * 1.16 +
-    bands.length * 1.4 +
-    Math.max(boxLines * body * 1.2 + 3, table > 0 ? (1 + table) * 3.8 : 0) +
-    notesHeight(composing, "plate-map", frame);
-  return Math.max(28, page.height - 2 * page.margin - taken);
-}
-
 /** The map of one plate in one side and length: A5, the plate as large as the page allows, its pairings beneath. */
 export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly PlateMapView[] {
   const { catalogue, derived, pictures } = composing;
@@ -172,18 +135,11 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   };
   return frames(composing, facts).map((frame) => {
     const width = frame.format.width - 2 * frame.format.margin;
-    const listed = frame.format.height < shortPaper ? [] : table;
-    const boxLines =
-      listed.length > 0 ? Math.max(4, Math.floor(((1 + listed.length) * 2.9) / 4.1)) : 3;
-    const map = pictures.plateMap(
-      `${id}-map`,
-      plate,
-      {
-        width,
-        height: mapHeight(composing, bands, { boxLines, table: listed.length }, frame),
-      },
-      [],
-      side,
+    const { map, listed, boxLines } = firstThatFits(
+      mapShares(composing, bands, table.length, frame).map((share) => () => ({
+        ...share,
+        map: pictures.plateMap(`${id}-map`, plate, { width, height: share.height }, [], side),
+      })),
     );
     return {
       ...frame,
@@ -195,10 +151,10 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       bands,
       traps: warningBox(pictures, "Goes in, and is wrong.", traps, {
         lines: boxLines,
-        width: listed.length > 0 ? width - 110 : width - 8,
+        width: listed ? width - 110 : width - 8,
         size: typeFloors("plate-map", frame.format).body,
       }),
-      table: listed,
+      table: listed ? table : [],
     } satisfies PlateMapView;
   });
 }

@@ -1,0 +1,72 @@
+import type { Figure } from "../model/figure.ts";
+import type { PlateMapView, SheetFrame } from "../model/sheet.ts";
+import { typeFloors } from "../model/type-sizes.ts";
+import type { Composing } from "./composing.ts";
+import { notesHeight } from "./notes-height.ts";
+import { linesOf } from "./printed-lines.ts";
+
+type Band = PlateMapView["bands"][number];
+
+/** What of a page goes to what: whether the table of holes is printed, the lines of the box, and the millimetres of height for the map. */
+export type MapShare = {
+  readonly listed: boolean;
+  readonly boxLines: number;
+  readonly height: number;
+};
+
+/** Paper lower than this, mm, has no table of holes: bands and legend say the same. */
+const shortPaper = 145;
+
+/** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
+function mapHeight(
+  composing: Composing,
+  bands: readonly Band[],
+  { boxLines, rows }: { readonly boxLines: number; readonly rows: number },
+  frame: SheetFrame,
+): number {
+  const page = frame.format;
+  const { body } = typeFloors("plate-map", page);
+  const column = { width: page.width - 53, size: body };
+  const lines = bands
+    .flatMap(({ pairings }) => pairings)
+    .reduce((sum, { zone, called, hand }) => {
+      const said = [{ text: `${zone} ${called}`, weight: 700 as const }, { text: hand }];
+      return sum + linesOf(composing.pictures, said, column);
+    }, 0);
+  const taken =
+    34 +
+    lines * body * 1.16 +
+    bands.length * 1.4 +
+    Math.max(boxLines * body * 1.2 + 3, rows > 0 ? (1 + rows) * 3.8 : 0) +
+    notesHeight(composing, "plate-map", frame);
+  return Math.max(28, page.height - 2 * page.margin - taken);
+}
+
+/** The ways to share out a page, the fullest first: with the table of so many rows, then without it and with a higher map. */
+export function mapShares(
+  composing: Composing,
+  bands: readonly Band[],
+  rows: number,
+  frame: SheetFrame,
+): readonly [MapShare, ...MapShare[]] {
+  const share = (listed: boolean, boxLines: number): MapShare => {
+    const height = mapHeight(composing, bands, { boxLines, rows: listed ? rows : 0 }, frame);
+    return { listed, boxLines, height };
+  };
+  const plain = share(false, 3);
+  if (rows === 0 || frame.format.height < shortPaper) return [plain];
+  return [share(true, Math.max(4, Math.floor(((1 + rows) * 2.9) / 4.1))), plain];
+}
+
+/** The first way in which the map takes no more height than it is given; where none does, the last one, for the page's check to find. */
+export function firstThatFits<S extends MapShare & { readonly map: Figure }>(
+  ways: readonly (() => S)[],
+): S {
+  let last: S | undefined;
+  for (const way of ways) {
+    last = way();
+    if (last.map.height <= last.height + 0.01) return last;
+  }
+  if (last === undefined) throw new Error("A page has at least one way to share it out");
+  return last;
+}
