@@ -42,12 +42,16 @@ function plateSides({ catalogue, derived, pictures }: Composing): SiteDrawings["
 }
 
 function alikePairs({ catalogue, derived, pictures }: Composing): SiteDrawings["alike"] {
-  const pairs = derived.lookAlikes.flatMap(({ a, b }, index) => {
+  const pairs = derived.lookAlikes.flatMap(({ a, b, tell, tellOfB = tell }, index) => {
     const [one, other] = [catalogue.instruments.get(a), catalogue.instruments.get(b)];
     if (one === undefined || other === undefined) return [];
     const { interfaces } = catalogue;
     const figure = pictures.alikePair(`alike${index + 1}`, [one, other], interfaces, pairWidth);
-    return [{ a, b, figure }];
+    const facts = [
+      [one.name, tell],
+      [other.name, tellOfB],
+    ] as const;
+    return [{ a, b, figure: { ...figure, facts } }];
   });
   const ids = new Set(pairs.flatMap(({ a, b }) => [a, b]));
   return new Map(
@@ -76,15 +80,16 @@ export function siteDrawings(composing: Composing, sheets: readonly SheetView[])
       (id) => [id, deadReadings(composing, "site", [id], cut)] as const,
     ),
   );
-  const drawn = { cuts: chains, dead: screws, sides: [...plates.values()], alike };
+  const tables = new Map(
+    [...catalogue.procedures.keys()].map((id) => [id, backTables(composing, id)] as const),
+  );
+  const drawn = { cuts: chains, dead: screws, sides: [...plates.values()], alike, tables };
   return {
     chains,
     screws,
     plates,
     alike,
-    tables: new Map(
-      [...catalogue.procedures.keys()].map((id) => [id, backTables(composing, id)] as const),
-    ),
+    tables,
     proof: proofSymbols(composing),
     gallery: gallery(composing, sheets, drawn),
   };

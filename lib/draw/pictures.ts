@@ -12,6 +12,7 @@ import { plateSide } from "./figures/plate-side.ts";
 import { scaleBar } from "./figures/scale-bar.ts";
 import { screw } from "./figures/screw.ts";
 import { section } from "./figures/section.ts";
+import { sign } from "./figures/sign.ts";
 import { step } from "./figures/step.ts";
 import { trayMap } from "./figures/tray-map.ts";
 import { wholeInstrument } from "./figures/whole-instrument.ts";
@@ -36,6 +37,7 @@ export const drawings: Pictures = {
   plateOutline,
   step,
   trayMap,
+  sign,
   scaleBar,
   cardCode,
 };

@@ -4,6 +4,7 @@ import type { Interfaces } from "./interfaces.ts";
 import type { LaidPlate } from "./laid-plate.ts";
 import type { Verb } from "./recipe.ts";
 import type { Screw } from "./screw.ts";
+import type { SignName } from "./signs.ts";
 import type { Tray } from "./tray.ts";
 import type { OpeningKind, Zone } from "./zone.ts";
 
@@ -192,6 +193,8 @@ export type Pictures = {
     interfaces: Interfaces,
     size: { readonly width: number; readonly height: number },
   ): Figure;
+  /** One of the marks and patterns that drawings are made of. */
+  sign(id: string, name: SignName): Figure;
   /** A bar that measures exactly 50 mm. */
   scaleBar(id: string): Figure;
   /** A square code to be read by a telephone or a scanner. */

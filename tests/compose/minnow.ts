@@ -543,6 +543,7 @@ const pictures: Pictures = {
   plateOutline: (id) => figure(id),
   step: (id, verb) => figure(`${id}-${verb}`),
   trayMap: (id, _tray, _slots, _interfaces, size) => figure(id, size.width, size.height),
+  sign: (id) => figure(id),
   scaleBar: (id) => figure(id, 50, 4),
   cardCode: (id) => figure(id, 10, 10),
 };

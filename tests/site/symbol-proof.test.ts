@@ -15,15 +15,11 @@ import puppeteer, { type Browser } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { drawFigure, type Pen } from "../../lib/draw/canvas.ts";
 import { drawBendMark } from "../../lib/draw/figures/bend-mark.ts";
-import { arrow } from "../../lib/draw/parts/arrow.ts";
-import { boneDots, boxRim } from "../../lib/draw/parts/bone.ts";
 import { holeParts } from "../../lib/draw/parts/hole-parts.ts";
-import { signalMark } from "../../lib/draw/parts/signal-mark.ts";
-import { tickBox } from "../../lib/draw/parts/tick-box.ts";
-import { drawLookAlikeStrip } from "../../lib/draw/parts/tray/look-alike-strip.ts";
+import { signSide as side, signParts } from "../../lib/draw/parts/sign-parts.ts";
 import { paints } from "../../lib/draw/tokens.ts";
+import { signNames } from "../../lib/model/signs.ts";
 
-const side = 12;
 const renderedDpi = 300;
 const copiedDpi = 150;
 
@@ -42,15 +38,7 @@ const symbols: Readonly<Record<string, (pen: Pen) => void>> = {
   ),
   "a bend zone": (pen) =>
     pen.group("bend", { at: [-2, 2], scale: 1 }, (inner) => drawBendMark(inner)),
-  "the arrow": (pen) => arrow(pen, [1, 6], [11, 6]),
-  "the limiter's signal": (pen) => signalMark(pen, [6, 6]),
-  "a box to tick": (pen) => tickBox(pen, [3, 3], 6, false),
-  "a ticked box": (pen) => tickBox(pen, [3, 3], 6, true),
-  "a look-alike's strip": (pen) =>
-    pen.group("strip", { at: [5, 1] }, (inner) => drawLookAlikeStrip(inner, 10)),
-  cortex: (pen) => boneDots(pen, "cortex", boxRim([1, 1], 10, 10)),
-  "bone within": (pen) => boneDots(pen, "marrow", boxRim([1, 1], 10, 10)),
-  metal: (pen) => pen.box([1, 1], 10, 10, { fill: "metal", stroke: "bold" }),
+  ...Object.fromEntries(signNames.map((name) => [name, signParts[name].draw])),
 };
 
 type Eye = (colour: Rgb) => Rgb;

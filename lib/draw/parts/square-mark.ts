@@ -5,7 +5,10 @@ import type { Scene } from "./scene.ts";
 const side = marks.square;
 
 /** The mark of a right angle between the plate's face and the tool's axis. */
-export function squareMark(pen: Pen, { plate, axis, height }: Scene): void {
+export function squareMark(
+  pen: Pen,
+  { plate, axis, height }: Pick<Scene, "plate" | "axis" | "height">,
+): void {
   const y = Math.min(axis + 5.4, height - 3.4);
   pen.polyline(
     [
