@@ -4,7 +4,7 @@ import type { TrayMapSlot } from "../model/figure.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { TrayView } from "../model/sheet.ts";
 import type { Slot } from "../model/tray.ts";
-import { enlargement, typeFloors } from "../model/type-sizes.ts";
+import { enlargement, typeFloors, typeSizes } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { doubleNumberLines, lookAlikeLines, pairsWithin } from "./look-alikes.ts";
@@ -48,8 +48,8 @@ function mapSlot(
 }
 
 /** Millimetres beside and beneath the map: the list of contents, the heading and the foot. */
-const listWidth = 70;
-const around = 62;
+const listWidth = 67;
+const around = 59;
 const outside = 50;
 const listLine = 3.3;
 const boxLine = 6.2;
@@ -82,7 +82,14 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
       width: frame.format.width - 2 * frame.format.margin - listWidth,
       height: frame.format.height - 2 * frame.format.margin - around * wide,
     };
-    const map = pictures.trayMap(`${id}-map`, facts, slots, catalogue.interfaces, size);
+    const map = pictures.trayMap(
+      `${id}-map`,
+      facts,
+      slots,
+      catalogue.interfaces,
+      size,
+      typeSizes("tray", frame.format),
+    );
     const left =
       frame.format.height - outside * wide - Math.max(map.height, facts.slots.length * listLine);
     const room = {

@@ -19,20 +19,8 @@ export type Dash = keyof typeof dashes;
 /** Type sizes in figures, millimetres of font size; the smallest still has capitals of 2.3 mm. */
 export const typeSizes = { called: 6.5, strong: 4.6, body: 4, small: 3.5 } as const;
 export type TypeSize = keyof typeof typeSizes;
-/** Height of a line of each role with the room to the next, millimetres. */
-export const lineHeights: Readonly<Record<TypeSize, number>> = {
-  called: 8,
-  strong: 5.4,
-  body: 4.8,
-  small: 4.3,
-};
-/** The same where lines hold a number each and nothing else. */
-export const numberLineHeights: Readonly<Record<TypeSize, number>> = {
-  called: 8,
-  strong: 6.4,
-  body: 5.2,
-  small: 4.5,
-};
+/** Height of a line with the room to the next, as a part of its font size: of words, and of numbers that stand alone. */
+export const leading = { words: 1.14, numbers: 1.3 } as const;
 /** Sizes that stand apart, millimetres of font size: a hole's label and the notes of a plate map, and the least that words in a narrow place may have. */
 export const apartSizes = { label: 4.8, note: 3.8, least: 3 } as const;
 
@@ -47,7 +35,7 @@ export const edges = { slot: 0.35, line: 0.4, bold: 0.5, close: 0.6, wide: 1 } a
 export const gaps = {
   touching: 0.4,
   shortened: 0.9,
-  slot: 1.2,
+  slot: 0.7,
   broken: 1.4,
   endView: 1.6,
   words: 2,

@@ -192,6 +192,7 @@ export type Pictures = {
     slots: readonly TrayMapSlot[],
     interfaces: Interfaces,
     size: { readonly width: number; readonly height: number },
+    type: { readonly called: number; readonly body: number; readonly note: number },
   ): Figure;
   /** One of the marks and patterns that drawings are made of. */
   sign(id: string, name: SignName): Figure;

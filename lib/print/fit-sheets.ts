@@ -26,18 +26,25 @@ export function fitSheets(box: string, closer: readonly string[]): Overflow[] {
       ? { of: rows.length, fit: rows.length - gone.length, over: gone }
       : undefined;
   };
+  /** What runs over in its regions, and what a drawing says of itself. */
   const measured = (sheet: Element): Overflow[] => {
     const regions = [
       ...(sheet.matches("[data-fit]") ? [sheet] : []),
       ...sheet.querySelectorAll("[data-fit]"),
     ];
-    return regions.flatMap((region) => {
-      const by = over(region);
-      if (by <= slack) return [];
-      const rows = rowsOver(sheet, region);
-      const what = region.getAttribute("data-fit") ?? "region";
-      return [{ what, by: tenths(by), ...(rows ? { rows } : {}) }];
-    });
+    const drawn = [...sheet.querySelectorAll("[data-over]")].map((group) => ({
+      what: group.getAttribute("data-over") ?? "",
+      by: Number(group.getAttribute("data-by")),
+    }));
+    return regions
+      .flatMap((region): Overflow[] => {
+        const by = over(region);
+        if (by <= slack) return [];
+        const rows = rowsOver(sheet, region);
+        const what = region.getAttribute("data-fit") ?? "region";
+        return [{ what, by: tenths(by), ...(rows ? { rows } : {}) }];
+      })
+      .concat(drawn);
   };
   const fitted = [...document.querySelectorAll(`${box} .sheet`)].map((sheet) => {
     let now = measured(sheet);

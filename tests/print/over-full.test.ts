@@ -59,6 +59,18 @@ async function printed(sheet: SheetView) {
   return { facts: one.facts, layout, sizes: [...new Set(sizes)].sort((a, b) => a - b) };
 }
 
+test("a tray slot too small for its words is told with its name and how far they run over", async () => {
+  const tray = sheets.find(({ kind, format }) => kind === "tray" && format.id === "a4-landscape");
+  if (tray?.kind !== "tray") throw new Error("The demo has no tray card");
+  expect((await printed(tray)).facts.overflow).toEqual([]);
+  const svg = tray.map.svg.replace(
+    'class="slot-words"',
+    'class="slot-words" data-over="the words of slot A1" data-by="3.3"',
+  );
+  const { facts } = await printed({ ...tray, map: { ...tray.map, svg } });
+  expect(facts.overflow).toEqual([{ what: "the words of slot A1", by: 3.3 }]);
+});
+
 describe("a sheet that is fuller and fuller", { timeout: 120_000 }, () => {
   test("is set closer, and refused when the closest does not do, in one size of type throughout", async () => {
     const loose = await printed(fuller(1));

@@ -50,7 +50,7 @@ const tray: Defined<Tray> = {
     mark: "S",
     revision: "1",
     grid: { columns: 2, rows: 9 },
-    size: { width: 400, height: 220 },
+    size: { width: 400, height: 245 },
     total: 30,
     source: { document: "sample", section: "list" },
     slots: slots.map(({ slot }, index) => ({
@@ -65,14 +65,16 @@ const tray: Defined<Tray> = {
   system: "general",
   file: "sample-tray.yaml",
 };
-const figure = trayMap("t", tray, slots, sampleInterfaces, { width: 277, height: 170 });
+/** As on A4 at 80 cm. */
+const type = { called: 7, body: 5.6, note: 2.7 };
+const figure = trayMap("t", tray, slots, sampleInterfaces, { width: 277, height: 170 }, type);
 const drawn = readSvg(figure.svg);
 
 describe("a tray map", () => {
   test("keeps within its size in the tray's own proportion", () => {
     expect(figure.width).toBeLessThanOrEqual(277);
     expect(figure.height).toBeLessThanOrEqual(170);
-    expect((figure.width - 1) / (figure.height - 1)).toBeCloseTo(400 / 220, 3);
+    expect((figure.width - 1) / (figure.height - 1)).toBeCloseTo(400 / 245, 3);
   });
 
   test("shows every slot with its name, mark and pieces, and every length of a rack", () => {
@@ -94,6 +96,30 @@ describe("a tray map", () => {
     );
     expect(sizes.length).toBeGreaterThan(slots.length);
     expect(Math.min(...sizes) * capHeight).toBeGreaterThanOrEqual(2.3);
+  });
+
+  test("sets all marks alike, and never smaller than words are to be at the sheet's distance", () => {
+    const sizesOf = (size: { readonly width: number; readonly height: number }) => {
+      const { svg } = trayMap("t", tray, slots, sampleInterfaces, size, type);
+      const bold = svg.matchAll(/font-size="([\d.]+)" font-weight="700">([^<]*)</g);
+      const lengths = new Set(rack.map(({ length }) => length));
+      const marks = new Set(slots.map(({ mark }) => mark).filter((mark) => !lengths.has(mark)));
+      return new Set(
+        [...bold].flatMap(([, size, text = ""]) => (marks.has(text) ? Number(size) : [])),
+      );
+    };
+    expect([...sizesOf({ width: 700, height: 420 })]).toEqual([type.called]);
+    expect([...sizesOf({ width: 277, height: 170 })]).toEqual([type.body]);
+  });
+
+  test("says in numbers by how much words run over a slot that is too small", () => {
+    const [, second] = slots;
+    if (!second) throw new Error("no slot");
+    const { svg } = trayMap("t", tray, [second], sampleInterfaces, { width: 60, height: 33 }, type);
+    const [, what, by] = /data-over="([^"]*)" data-by="([\d.]+)"/.exec(svg) ?? [];
+    expect(what).toBe(`the words of slot ${second.slot}`);
+    expect(Number(by)).toBeGreaterThan(0);
+    expect(figure.svg.includes("data-over")).toBe(false);
   });
 
   test("flags a look-alike by a pattern and by words", () => {
@@ -120,11 +146,18 @@ describe("a tray map", () => {
         size: { width: 70_000, height: height * 1000 },
         grid: { columns: 1, rows: 1 },
       };
-      const { svg } = trayMap("t", small, [one], sampleInterfaces, {
-        width: 71,
-        height: height + 1,
-      });
-      expect(svg).not.toContain("data-overflow");
+      const { svg } = trayMap(
+        "t",
+        small,
+        [one],
+        sampleInterfaces,
+        {
+          width: 71,
+          height: height + 1,
+        },
+        type,
+      );
+      expect(svg).not.toContain("data-over");
       return [...svg.matchAll(/>([^<>]+)<\/text>/g)].map(([, text = ""]) => text);
     };
     expect(wordsAt(40).filter((words) => words === "×4")).toHaveLength(20);
@@ -140,6 +173,7 @@ describe("a tray map", () => {
         [{ slot: "Z9", words: "x", mark: "x", quantity: "×1" }],
         sampleInterfaces,
         { width: 100, height: 100 },
+        type,
       ),
     ).toThrow('No slot "Z9"');
   });

@@ -37,8 +37,7 @@ const joined = (words: string): string => words.replace(/(\d) (?=[a-z"°N])/gi, 
 function placeOf(item: Column<TableItem & { id: string }>, interfaces: Interfaces, scale: number) {
   if (item === undefined) return { item: undefined, width: textWidth(freeWords, letter) };
   const [noun, number] = item.words;
-  const tell =
-    item.alike === "" ? undefined : setLines(joined(item.alike), "small", 400, tellWidth);
+  const tell = item.alike === "" ? undefined : setLines(joined(item.alike), letter, 400, tellWidth);
   const { segments } = instrumentShape(item.instrument, interfaces);
   const strip = tell === undefined ? 0 : 2 * stripWidth;
   const width = Math.max(

@@ -1,6 +1,6 @@
 import type { TrayMapSlot } from "../../../model/figure.ts";
 import { textWidth } from "../../text-widths.ts";
-import { numberLineHeights, type TypeSize, typeSizes } from "../../tokens.ts";
+import { leading } from "../../tokens.ts";
 import { type Run, stacked, type TextBlock } from "./slot-text.ts";
 
 const between = 2.2;
@@ -10,12 +10,15 @@ const pieces = (quantity: string): string => (quantity.startsWith("×") ? quanti
 
 type Rack = NonNullable<TrayMapSlot["rack"]>;
 
-/** A rack's lengths with their pieces, row by row in columns of one width, no wider than `width` mm; the lengths set at `size`. */
-export function rackText(rack: Rack, width: number, size: TypeSize = "small"): TextBlock {
+/** Font sizes of a rack's lengths and of their pieces, mm. */
+type Sizes = { readonly length: number; readonly pieces: number };
+
+/** A rack's lengths with their pieces, row by row in columns of one width, no wider than `width` mm. */
+export function rackText(rack: Rack, width: number, sizes: Sizes): TextBlock {
   return inColumns(
     rack.map(({ length, quantity }) => ({ length, quantity: pieces(quantity) })),
     width,
-    size,
+    sizes,
   );
 }
 
@@ -23,7 +26,7 @@ export function rackText(rack: Rack, width: number, size: TypeSize = "small"): T
 export const eachWords = (rack: Rack): string => `${pieces(commonest(rack))} each`;
 
 /** The same in less room: the lengths alone, numbers of pieces other than the commonest beside their length. */
-export function shortRackText(rack: Rack, width: number): TextBlock {
+export function shortRackText(rack: Rack, width: number, sizes: Sizes): TextBlock {
   const common = commonest(rack);
   const usual = rack
     .filter(({ quantity }) => quantity === common)
@@ -32,8 +35,8 @@ export function shortRackText(rack: Rack, width: number): TextBlock {
     .filter(({ quantity }) => quantity !== common)
     .map(({ length, quantity }) => ({ length, quantity: pieces(quantity) }));
   return stacked([
-    inColumns(usual, width),
-    ...(others.length === 0 ? [] : [inColumns(others, width)]),
+    inColumns(usual, width, sizes),
+    ...(others.length === 0 ? [] : [inColumns(others, width, sizes)]),
   ]);
 }
 
@@ -43,19 +46,19 @@ function commonest(rack: Rack): string {
   return [...all].sort((a, b) => count(b) - count(a))[0] ?? "";
 }
 
-function inColumns(rack: Rack, width: number, size: TypeSize = "small"): TextBlock {
-  const high = numberLineHeights[size];
-  const first = Math.max(...rack.map((entry) => textWidth(entry.length, typeSizes[size], 700)));
-  const second = Math.max(...rack.map((entry) => textWidth(entry.quantity, typeSizes.small)));
+function inColumns(rack: Rack, width: number, sizes: Sizes): TextBlock {
+  const high = sizes.length * leading.numbers;
+  const first = Math.max(...rack.map((entry) => textWidth(entry.length, sizes.length, 700)));
+  const second = Math.max(...rack.map((entry) => textWidth(entry.quantity, sizes.pieces)));
   const column = first + (second > 0 ? gap + second : 0) + between;
   const columns = Math.max(1, Math.floor((width + between) / column));
   const runs = rack.flatMap((entry, index): Run[] => {
     const x = (index % columns) * column;
     const y = (Math.floor(index / columns) + 0.76) * high;
-    const length: Run = { x, y, text: entry.length, size, weight: 700 };
+    const length: Run = { x, y, text: entry.length, size: sizes.length, weight: 700 };
     return entry.quantity === ""
       ? [length]
-      : [length, { x: x + first + gap, y, text: entry.quantity, size: "small", weight: 400 }];
+      : [length, { x: x + first + gap, y, text: entry.quantity, size: sizes.pieces, weight: 400 }];
   });
   const used = Math.min(columns, rack.length);
   return {

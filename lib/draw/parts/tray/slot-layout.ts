@@ -6,8 +6,8 @@ import type { TextBlock } from "./slot-text.ts";
 export type SlotLayout = {
   readonly text: TextBlock;
   readonly textAt: readonly [number, number];
-  /** True when not even the words fit. */
-  readonly overflows?: boolean;
+  /** By how much the words run over where not even they fit, mm. */
+  readonly over?: number;
   readonly picture?: {
     readonly at: readonly [number, number];
     readonly length: number;
@@ -50,7 +50,8 @@ export function layOutSlot(
   const fitting = alone.find((block) => fits(block, room.width, room.height));
   const text = fitting ?? alone.at(-1);
   if (text === undefined) throw new Error("A slot has no words");
-  return { text, textAt: [0, 0], overflows: fitting === undefined };
+  const over = Math.max(text.width - room.width, text.height - room.height);
+  return { text, textAt: [0, 0], ...(fitting === undefined ? { over } : {}) };
 }
 
 const fits = (text: TextBlock, width: number, height: number): boolean =>

@@ -1,13 +1,14 @@
 import type { Pen } from "../../canvas.ts";
 import { textWidth } from "../../text-widths.ts";
-import { lineHeights, type Paint, type TypeSize, typeSizes, type Weight } from "../../tokens.ts";
+import { leading, type Paint, type Weight } from "../../tokens.ts";
 
 /** One run of words in a slot, its baseline `y` and start `x` in mm from the block's corner. */
 export type Run = {
   readonly x: number;
   readonly y: number;
   readonly text: string;
-  readonly size: TypeSize;
+  /** Of its font, mm. */
+  readonly size: number;
   readonly weight: Weight;
   readonly colour?: Paint;
 };
@@ -20,15 +21,16 @@ export type TextBlock = {
 };
 
 const rise = 0.76;
-const space = 1.8;
+/** Between words in a row, as a part of the font size, and at least, mm. */
+const [space, leastSpace] = [0.32, 1.8];
 
 /** Words broken into lines no wider than `width` mm; a word that is wider stands alone. */
-function wrapWords(text: string, size: TypeSize, weight: Weight, width: number): readonly string[] {
+function wrapWords(text: string, size: number, weight: Weight, width: number): readonly string[] {
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);
     const longer = `${last ?? ""} ${word}`;
-    if (last !== undefined && textWidth(longer, typeSizes[size], weight) <= width)
+    if (last !== undefined && textWidth(longer, size, weight) <= width)
       lines[lines.length - 1] = longer;
     else lines.push(word);
   }
@@ -40,33 +42,44 @@ export type RowPart = Omit<Run, "x" | "y">;
 
 /** Runs that follow one another on as few rows as `width` mm allows. */
 export function setRow(parts: readonly RowPart[], width: number): TextBlock {
-  const runs: Run[] = [];
-  let [x, y, widest] = [0, 0, 0];
-  let row = 0;
+  const rows: { readonly part: RowPart; readonly x: number; readonly long: number }[][] = [[]];
+  let x = 0;
   for (const part of parts) {
-    const long = textWidth(part.text, typeSizes[part.size], part.weight);
-    if (x > 0 && x + long > width) [x, y, row] = [0, y + row, 0];
-    row = Math.max(row, lineHeights[part.size]);
-    runs.push({ ...part, x, y: y + lineHeights.strong * rise });
-    widest = Math.max(widest, x + long);
-    x += long + space;
+    const long = textWidth(part.text, part.size, part.weight);
+    if (x > 0 && x + long > width) {
+      rows.push([]);
+      x = 0;
+    }
+    rows.at(-1)?.push({ part, x, long });
+    x += long + Math.max(leastSpace, space * part.size);
   }
-  return { runs, width: widest, height: y + row };
+  let height = 0;
+  const runs = rows.flatMap((row): readonly Run[] => {
+    const high = Math.max(...row.map(({ part }) => part.size * leading.words));
+    const y = height + high * rise;
+    height += high;
+    return row.map(({ part, x }) => ({ ...part, x, y }));
+  });
+  return {
+    runs,
+    width: Math.max(...rows.flat().map(({ x, long }) => x + long)),
+    height,
+  };
 }
 
 /** Wrapped lines of one kind of words. */
-export function setLines(text: string, size: TypeSize, weight: Weight, width: number): TextBlock {
+export function setLines(text: string, size: number, weight: Weight, width: number): TextBlock {
   const lines = wrapWords(text, size, weight, width);
   return {
     runs: lines.map((line, index) => ({
       x: 0,
-      y: (index + rise) * lineHeights[size],
+      y: (index + rise) * size * leading.words,
       text: line,
       size,
       weight,
     })),
-    width: Math.max(...lines.map((line) => textWidth(line, typeSizes[size], weight))),
-    height: lines.length * lineHeights[size],
+    width: Math.max(...lines.map((line) => textWidth(line, size, weight))),
+    height: lines.length * size * leading.words,
   };
 }
 

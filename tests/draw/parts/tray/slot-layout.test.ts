@@ -18,16 +18,13 @@ const pictureOf = (length: number, height: number, cuts: boolean): SlotPicture =
 const head = (width: number): TextBlock =>
   setRow(
     [
-      { text: "B4", size: "small", weight: 600 },
-      { text: "3.5/2.5", size: "strong", weight: 700 },
+      { text: "B4", size: 3.5, weight: 600 },
+      { text: "3.5/2.5", size: 4.6, weight: 700 },
     ],
     width,
   );
 const wordings = [
-  [
-    (width: number) => stacked([head(width), setLines("insert 3.5 / 2.5", "small", 400, width)]),
-    head,
-  ],
+  [(width: number) => stacked([head(width), setLines("insert 3.5 / 2.5", 3.5, 400, width)]), head],
 ];
 
 describe("the layout of a slot", () => {
@@ -84,9 +81,10 @@ describe("the layout of a slot", () => {
     expect(picture?.upright).toBe(upright);
   });
 
-  test("says when not even the words fit", () => {
-    expect(layOutSlot({ width: 60, height: 16 }, wordings, undefined).overflows).toBe(false);
-    expect(layOutSlot({ width: 60, height: 3 }, wordings, undefined).overflows).toBe(true);
+  test("says by how much the words run over when not even they fit", () => {
+    expect(layOutSlot({ width: 60, height: 16 }, wordings, undefined).over).toBeUndefined();
+    const { over, text } = layOutSlot({ width: 60, height: 3 }, wordings, undefined);
+    expect(over).toBeCloseTo(text.height - 3, 9);
   });
 
   test("breaks a long body off and never a plate", () => {
