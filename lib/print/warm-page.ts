@@ -8,9 +8,9 @@ export type WarmPage = {
   shown: boolean;
 };
 
-/** Every sheet of a print stands on pages of its own, in coordinates of its own: containment makes it independent of those before it, and a sheet whose size is fixed is laid out once. */
+/** Every sheet of a print stands on pages of its own, in coordinates of its own: containment makes it independent of those before it, a width of its own shows all of it on a narrower screen, and a sheet whose size is fixed is laid out once. */
 const apart =
-  "@media screen { body { display: none; } } .job { break-after: page; contain: paint; } .job:last-child { break-after: auto; } .job > .sheet { contain: size; } .put-away { display: none; }";
+  "@media screen { body { display: none; } } .job { break-after: page; contain: paint; width: max-content; } .job:last-child { break-after: auto; } .job > .sheet { contain: size; } .put-away { display: none; }";
 
 /** Opens a page that holds the given styles (fonts as data: URLs), may ask nothing of anybody, and shows nothing on its screen unless it is told to. */
 export async function warmPage(

@@ -1,3 +1,4 @@
+import { PNG } from "pngjs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { checkLibrary } from "../../lib/index.ts";
 import { expectedTexts } from "../../lib/print/expected-texts.ts";
@@ -55,6 +56,21 @@ describe("printing in a real browser", { timeout: 60_000 }, () => {
     expect(pages).toBe(1);
     for (const wanted of expectedTexts(pairing)) expect(bare(text)).toContain(bare(wanted));
     expect([...roles]).toEqual(expect.arrayContaining(["H1", "Table", "TH", "TD", "Figure"]));
+  });
+
+  it("photographs the whole of a sheet that is wider than the browser's window", async () => {
+    const { thumbnail } = await printed(job(renderSheet(pairing)));
+    const { width, height, data } = PNG.sync.read(Buffer.from(thumbnail ?? []));
+    const inked = (from: number, to: number): number => {
+      let dark = 0;
+      for (let y = 0; y < height; y++)
+        for (let x = Math.floor(from * width); x < to * width; x++)
+          if ((data[(y * width + x) * 4] ?? 255) < 128) dark += 1;
+      return dark;
+    };
+    expect(width / height).toBeCloseTo(297 / 210, 1);
+    expect(inked(0.8, 0.96)).toBeGreaterThan(150);
+    expect(inked(0.1, 0.26)).toBeGreaterThan(150);
   });
 
   it("gives the same bytes however many browsers print, in whatever order", async () => {
