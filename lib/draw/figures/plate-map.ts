@@ -8,8 +8,9 @@ import { grown } from "../layout/box.ts";
 import type { PlacedLabel } from "../layout/label-candidate.ts";
 import { barOf } from "../layout/label-leader.ts";
 import type { LaidMap } from "../layout/laid-map.ts";
-import { hooksKey, layMap, scaleWords } from "../layout/lay-map.ts";
+import { layMap, scaleWords } from "../layout/lay-map.ts";
 import { mapLetters } from "../layout/map-letters.ts";
+import { hooksKey } from "../layout/map-wishes.ts";
 import type { MapWords } from "../layout/map-words.ts";
 import { plateNeck } from "../layout/plate-neck.ts";
 import { bendZone } from "../parts/bend-zone.ts";
@@ -141,11 +142,12 @@ function drawMap(
   });
 }
 
-/** A plate from above in true proportion, as large as the size (mm) allows: every hole at its true place and named beside it,
- * head and shaft named where it has both, the end towards the body, the side in words, and how large it is drawn. `marked` holes
- * carry a bold ring and their order. With `side` it shows where the plate may be bent and, where there is room below, the plate from the
- * side with how thick it is. Higher than asked only when the labels have no room otherwise; a name that has none even so is said
- * beneath, and its hole stays unlabelled for the rules to find. */
+/** A plate from above in true proportion, as large as the size (mm) allows: every hole at its true place and named within 15 mm of its
+ * middle, head and shaft named where it has both, the end towards the body, the side in words, and how large it is drawn. A name
+ * stands outside the plate with a leader, or, where the plate's edge is farther than that, on the metal beside its hole, clear of edges,
+ * other holes and bend zones. `marked` holes carry a bold ring and their order. With `side` it shows where the plate may be bent and,
+ * where there is room below, the plate from the side with how thick it is. Higher than asked only when the labels have no room
+ * otherwise; a name that has none even so is said beneath, and its hole stays unlabelled for the rules to find. */
 export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = [], side): Figure => {
   const widths = widthsOf(plate, marked);
   const words = { height, line, ring, widths, regions: regionsOf(plate), side };

@@ -14,13 +14,14 @@ export type LabelWish = {
   readonly row?: string;
 };
 
-/** Where labels may stand: the free area, the plate's outline, how far the plate goes with its hooks, boxes that neither labels nor leaders
- * meet, and the height of a line of text. */
+/** Where labels may stand: the free area, the plate's outline, how far the plate goes with its hooks, boxes that no label meets, whether
+ * leaders may cross them, and the height of a line of text. */
 export type LabelSpace = {
   readonly area: Box;
   readonly outline: readonly Spot[];
   readonly rails: OutlineRails;
   readonly blocks: readonly Box[];
+  readonly crossing: boolean;
   readonly height: number;
 };
 

@@ -95,7 +95,7 @@ export function addPlaces(
   const blocks = space.blocks.filter((block) => overlaps(block, reached));
   const isFree = (leader: Stretch): boolean =>
     !holes.some((other) => stretchMeetsStadium(leader, other, clear)) &&
-    !blocks.some((block) => stretchMeetsBox(leader, block));
+    (space.crossing || !blocks.some((block) => stretchMeetsBox(leader, block)));
   const addRailed = (box: Box, side: RailSide, line: number): void => {
     for (const leader of leadersBetween(target, box)) {
       if (!isFree(leader)) continue;

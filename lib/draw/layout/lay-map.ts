@@ -1,33 +1,17 @@
-import type { PlateSide } from "../../model/figure.ts";
 import type { LaidPlate } from "../../model/laid-plate.ts";
-import { bendZones } from "./bend-zones.ts";
-import {
-  around,
-  type Box,
-  boxAround,
-  cornersOf,
-  gapBetween,
-  grown,
-  middle,
-  type Spot,
-} from "./box.ts";
-import { type FittedPlate, holeBox } from "./fit-plate.ts";
-import { hooksBox } from "./hooks-box.ts";
-import type { LabelWish, PlacedLabel } from "./label-candidate.ts";
+import { around, type Box, boxAround, cornersOf, type Spot } from "./box.ts";
+import type { PlacedLabel } from "./label-candidate.ts";
 import type { LaidMap } from "./laid-map.ts";
+import { bendBoxes, regionWishes } from "./map-marks.ts";
 import { areaOf, type MapRoom, mapRoom, mapRooms } from "./map-room.ts";
+import { wishesOf } from "./map-wishes.ts";
 import type { MapWords } from "./map-words.ts";
 import { outlinePoints } from "./outline-points.ts";
-import { type OutlineRails, outlineRails } from "./outline-rails.ts";
+import { outlineRails } from "./outline-rails.ts";
 import { type Effort, placeLabels } from "./place-labels.ts";
-import { plateNeck } from "./plate-neck.ts";
 import { raisedMap } from "./raised-map.ts";
-import type { RegionWish } from "./region-forms.ts";
 import { markBox, regionMarks } from "./region-marks.ts";
 import { sideBand, sideBandHeight } from "./side-band.ts";
-
-/** Key of the hooks' word among the labels. */
-export const hooksKey = "hooks";
 
 /** What is tried in turn: how large the plate is against the room, and how hard its labels are placed; the last only where the
  * best before lost few. */
@@ -45,81 +29,6 @@ const tries: readonly (Effort & { readonly ease: number; readonly few?: number }
 ];
 const few = 1;
 const growths = [8, 20];
-const [leastRing, ringGap] = [0.55, 0.15];
-/** Half the gap between the lines that name two regions. */
-const neckGap = 0.9;
-/** How far a ring stands off its hole: `most`, or half the way to the nearest other hole, so that two rings never meet. */
-function ringMargin(hole: Box, others: readonly Box[], most: number): number {
-  const gap = Math.min(...others.map((other) => gapBetween(hole, other)));
-  return Math.max(leastRing, Math.min(most, gap / 2 - ringGap));
-}
-
-/** What of a plate wants a label: its holes, marked ones with their rings, and its hooks. */
-function wishesOf(
-  plate: LaidPlate,
-  fitted: FittedPlate,
-  words: MapWords,
-  marked: ReadonlySet<string>,
-): {
-  readonly wishes: readonly LabelWish[];
-  readonly boxes: ReadonlyMap<string, Box>;
-  readonly hooks?: Box;
-} {
-  const bare = plate.holes.map((hole) => holeBox(hole, fitted, words.line));
-  const boxes = new Map(
-    plate.holes.map(({ label }, index) => {
-      const own = bare[index] ?? fitted.box;
-      if (!marked.has(label)) return [label, own];
-      const others = bare.filter((_, other) => other !== index);
-      return [label, grown(own, ringMargin(own, others, words.ring))];
-    }),
-  );
-  const wishes = plate.holes.map(({ label, at }): LabelWish => {
-    const spot = fitted.project(at);
-    return {
-      key: label,
-      at: spot,
-      target: boxes.get(label) ?? boxAround(spot, 0, 0),
-      width: words.widths.get(label) ?? 0,
-      isHole: true,
-      row: label.replace(/[0-9]+$/, ""),
-    };
-  });
-  const hooks = hooksBox(plate, fitted);
-  if (!hooks) return { wishes, boxes };
-  const width = words.widths.get(hooksKey) ?? 0;
-  const hooked = { key: hooksKey, at: middle(hooks), target: hooks, width, isHole: false };
-  return { wishes: [...wishes, hooked], boxes, hooks };
-}
-
-/** The stretches that may be bent, each as the box of that part of the plate. */
-function bendBoxes(
-  plate: LaidPlate,
-  fitted: FittedPlate,
-  rails: OutlineRails,
-  side: PlateSide | undefined,
-): LaidMap["bends"] {
-  return bendZones(plate, side?.bends ?? []).map(({ between, from, to }) => {
-    const [x0, x1] = [fitted.project([from, 0])[0], fitted.project([to, 0])[0]];
-    const box = { x0, x1, y0: rails("above", x0, x1), y1: rails("below", x0, x1) };
-    return { name: between.join(" to "), box };
-  });
-}
-
-/** The stretches of a plate that are named: its head up to its neck, and its shaft from there on. */
-function regionWishes(plate: LaidPlate, fitted: FittedPlate, words: MapWords): RegionWish[] {
-  const neck = plateNeck(plate);
-  if (neck === undefined) return [];
-  const [x] = fitted.project([neck.at, 0]);
-  const { min, max } = plate.bounds;
-  const [start, end] = [fitted.project(min)[0], fitted.project(max)[0]];
-  return words.regions.map(({ region, words: forms }) =>
-    (region === "head") === (neck.head === "start")
-      ? { region, from: start, to: x - neckGap, outer: -1, words: forms }
-      : { region, from: x + neckGap, to: end, outer: 1, words: forms },
-  );
-}
-
 const leaderBox = ({ leader }: PlacedLabel): Box[] =>
   leader ? [around(leader.map((spot) => boxAround(spot, 0, 0)))] : [];
 
@@ -155,7 +64,8 @@ function layAt(
   const rails = hooks ? outlineRails([outline, cornersOf(hooks)]) : edges;
   const bends = bendBoxes(plate, fitted, edges, words.side);
   const blocks = bends.map(({ box }) => box);
-  const space = { area: free, outline, rails, blocks, height: words.height };
+  const { height, crossing } = words;
+  const space = { area: free, outline, rails, blocks, crossing, height };
   const { labels, lost } = placeLabels(wishes, space, effort);
   const taken = labels.flatMap((label) => [label.box, ...leaderBox(label)]);
   const regions =
@@ -176,7 +86,7 @@ function layIn(plate: LaidPlate, area: Box, words: MapWords, marked: ReadonlySet
     const rooms = mapRooms(plate, area, words, ease);
     for (const room of effort.search === "likely" ? rooms : rooms.slice(-1)) {
       const laid = layAt(plate, area, words, marked, room, effort);
-      if (laid.lost.length === 0 && laid.regions.length === words.regions.length) return laid;
+      if (isWhole(laid, words)) return laid;
       if (best === undefined || isBetter(laid, best)) best = laid;
       const lost = laid.lost.length === 0 ? Infinity : laid.lost.length;
       lostAt.set(ease, effort.search === "likely" ? lost : 0);
@@ -192,25 +102,42 @@ const isBetter = (one: LaidMap, other: LaidMap): boolean =>
 
 type Size = { readonly width: number; readonly height: number };
 
+const isWhole = (map: LaidMap, words: MapWords): boolean =>
+  map.lost.length === 0 && map.regions.length === words.regions.length;
+
+/** A plate laid into an area; leaders cross what may be bent only where labels have no other place. */
+function layWhole(
+  plate: LaidPlate,
+  area: Box,
+  words: Omit<MapWords, "crossing">,
+  marked: ReadonlySet<string>,
+): LaidMap {
+  const map = layIn(plate, area, { ...words, crossing: false }, marked);
+  if (map.lost.length === 0 || map.bends.length === 0) return map;
+  const crossed = layIn(plate, area, { ...words, crossing: true }, marked);
+  return isBetter(crossed, map) ? crossed : map;
+}
+
 /** Lays a plate below a strip of words, and above one where the figure is narrow; the plate gives way a little where its labels
  * and the names of its regions need the room; its view from the side stands below where there is room left. Where they have none
  * the figure grows higher than asked, so that its sheet is seen not to fit; what has no place even there is named as lost. */
 export function layMap(
   plate: LaidPlate,
   size: Size,
-  words: MapWords,
+  words: Omit<MapWords, "crossing">,
   marked: ReadonlySet<string>,
 ): { map: LaidMap; size: Size } {
+  const asked = { ...words, crossing: false };
   const scaleOf = (one: Size): number =>
-    mapRoom(plate, areaOf(one), words, { lanes: 2, ease: 1 }).fitted.scale;
-  let map = layIn(plate, areaOf(size), words, marked);
+    mapRoom(plate, areaOf(one), asked, { lanes: 2, ease: 1 }).fitted.scale;
+  let map = layWhole(plate, areaOf(size), words, marked);
   let paper = size;
   for (const growth of growths) {
-    if (map.lost.length === 0 && map.regions.length === words.regions.length) break;
+    if (isWhole(map, asked)) break;
     paper = { ...size, height: size.height + growth };
-    if (scaleOf(paper) > scaleOf(size)) map = layIn(plate, areaOf(paper), words, marked);
+    if (scaleOf(paper) > scaleOf(size)) map = layWhole(plate, areaOf(paper), words, marked);
   }
-  return { map: withSide(plate, words, areaOf(paper), map), size: paper };
+  return { map: withSide(plate, asked, areaOf(paper), map), size: paper };
 }
 
 /** How large a plate is drawn, in words. */

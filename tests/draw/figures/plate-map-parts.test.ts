@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { drawnPlate } from "../../../lib/compose/plate-facts.ts";
 import { plateMap } from "../../../lib/draw/figures/plate-map.ts";
 import { zoneSize } from "../../../lib/draw/layout/zone-size.ts";
+import { textWidth } from "../../../lib/draw/text-widths.ts";
 import { loadLibrary } from "../../../lib/index.ts";
 import type { PlateSide } from "../../../lib/model/figure.ts";
 import type { LaidPlate } from "../../../lib/model/laid-plate.ts";
@@ -37,6 +38,41 @@ describe("on a map with its regions, bend zones and view from the side", () => {
         const read = drawn(one, height);
         expect([...labelFaults(one, read), ...mapFaults(one, read)], `${height}`).toEqual([]);
       }
+  });
+
+  test.each(libraryPlates())(
+    "nothing of $id meets anything else where a case marks holes with their order",
+    (plate) => {
+      const marked = plate.holes.map(({ label }) => label).slice(-6);
+      const { svg } = plateMap("map", plate, { width: 178, height: 42 }, marked);
+      const read = readMap(svg);
+      const faults = [...labelFaults(plate, read), ...mapFaults(plate, read)];
+      expect(faults.filter((fault) => !fault.endsWith("from its hole"))).toEqual([]);
+      const discs = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="2.3"/g)];
+      expect(discs.length).toBe(marked.length);
+      for (const { label, x: right, y: base, size } of read.labels) {
+        const left = right - textWidth(label, size, 600);
+        const from = (x: number, y: number, start: number): number =>
+          Math.hypot(
+            Math.max(start - x, 0, x - right),
+            Math.max(base - size * 0.984 - y, 0, y - base - size * 0.316),
+          );
+        for (const [, x, y] of discs)
+          expect(from(Number(x), Number(y), left), label).toBeGreaterThan(2.3);
+        const hole = read.holes.find((one) => one.label === label);
+        const start = marked.includes(label) ? left - 5.4 : left;
+        expect(from(hole?.x ?? NaN, hole?.y ?? NaN, start), label).toBeLessThan(15);
+      }
+    },
+  );
+
+  test("a name whose hole lies too far from the plate's edge stands on the metal, within 15 mm and clear of edge and holes", () => {
+    const plate = plateCalled("ankle-tip-hook-4");
+    const read = drawn(plate, 60);
+    const label = read.labels.find((one) => one.label === "H1");
+    expect(label).toBeDefined();
+    expect(read.leaders.some((one) => one.label === "H1")).toBe(false);
+    expect([...labelFaults(plate, read), ...mapFaults(plate, read)]).toEqual([]);
   });
 
   test("a region is named with its screw holes where there is room, and not at all where the plate has one region", () => {
