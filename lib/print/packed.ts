@@ -1,7 +1,7 @@
 import { deflateSync } from "node:zlib";
 import type { PdfObject } from "./pdf-objects.ts";
 
-/** A stream packed so that more time would save next to nothing (4 % at thrice the time), with more entries for its dictionary. */
+/** A stream packed fast: the tightest packing saves 4 % of the room and takes two and a half times as long; with more entries for its dictionary. */
 export function packed(plain: Buffer, entries = ""): PdfObject {
   const stream = deflateSync(plain, { level: 4 });
   return {
