@@ -44,7 +44,7 @@ function screws({ catalogue, pictures }: Composing): readonly Figure[] {
       "length drawn",
       `${wholeMm(length)} mm, an example length from the rack`,
     ] as const;
-    return [withFacts(figure, [...screwNumbers(screw), shown])];
+    return [withFacts(figure, [...screwNumbers(screw, catalogue.interfaces), shown])];
   });
 }
 
@@ -57,7 +57,7 @@ function instruments({ catalogue, pictures }: Composing): readonly Figure[] {
         catalogue.interfaces,
         150,
       ),
-      instrumentNumbers(instrument),
+      instrumentNumbers(instrument, catalogue.interfaces),
     ),
   );
 }
@@ -72,7 +72,7 @@ function workingEnds({ catalogue, pictures }: Composing): readonly Figure[] {
       const id = `gallery-end-${instrument.id}-${index + 1}`;
       const figure = pictures.workingEnd(id, instrument, interfaces, endWidth, end);
       const facts = end === undefined ? [] : [["end", end] as const];
-      return withFacts(figure, [...facts, ...instrumentNumbers(instrument)]);
+      return withFacts(figure, [...facts, ...instrumentNumbers(instrument, interfaces)]);
     });
   });
 }

@@ -1,7 +1,7 @@
 import { type Catalogue, known } from "../model/catalogue.ts";
 import type { Defined } from "../model/definition.ts";
 import type { PlateSide } from "../model/figure.ts";
-import type { LaidPlate } from "../model/laid-plate.ts";
+import { type LaidPlate, sidedName } from "../model/laid-plate.ts";
 import type { DrawnPlate } from "../model/plate.ts";
 
 /** A plate's own drawing facts; a mirrored plate's are those of the plate it mirrors. */
@@ -31,8 +31,9 @@ export function sideWords(side: LaidPlate["side"]): string {
 }
 
 /** A plate's name with its side and the number of its holes, in words. */
-export function plateTitle({ name, side, holesInRow }: LaidPlate): string {
-  const sided = side === "none" || name.toLowerCase().includes(side) ? name : `${name}, ${side}`;
+export function plateTitle(plate: LaidPlate): string {
+  const { holesInRow } = plate;
+  const sided = sidedName(plate);
   const told = new RegExp(`\\b${holesInRow} holes\\b`).test(sided);
   return told ? sided : `${sided}, ${holesInRow} ${holesInRow === 1 ? "hole" : "holes"}`;
 }

@@ -1,6 +1,7 @@
 import type { Figure } from "../model/figure.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import type { SheetView } from "../model/sheet.ts";
+import { signNames } from "../model/signs.ts";
 import type { SiteDrawings } from "../model/site-drawings.ts";
 import { visions } from "../model/vision.ts";
 import type { OpeningKind } from "../model/zone.ts";
@@ -65,7 +66,14 @@ function alikePairs({ catalogue, derived, pictures }: Composing): SiteDrawings["
 function proofSymbols({ pictures }: Composing): SiteDrawings["proof"] {
   const kinds = Object.keys(openingWords) as readonly OpeningKind[];
   return new Map(
-    visions.map(({ id }) => [id, kinds.map((kind) => pictures.hole(`proof-${id}-${kind}`, kind))]),
+    visions.map(({ id }) => [
+      id,
+      [
+        ...kinds.map((kind) => pictures.hole(`proof-${id}-${kind}`, kind)),
+        pictures.bendMark(`proof-${id}-bend`),
+        ...signNames.map((name, index) => pictures.sign(`proof-${id}-sign-${index + 1}`, name)),
+      ],
+    ]),
   );
 }
 

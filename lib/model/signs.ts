@@ -10,7 +10,7 @@ export const signNames = [
   "cortex",
   "bone within",
   "metal",
-  "measure",
+  "measured size",
   "hidden edge",
   "centre line",
 ] as const;

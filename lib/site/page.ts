@@ -54,18 +54,22 @@ export type Block =
     }
   | { readonly kind: "cautions"; readonly cautions: readonly CautionView[] }
   | { readonly kind: "figure"; readonly figure: Figure }
+  | { readonly kind: "figures"; readonly figures: readonly Figure[] }
   | { readonly kind: "cards"; readonly cards: readonly CardEntry[] }
   | { readonly kind: "sheet"; readonly html: string }
   | { readonly kind: "reveal"; readonly summary: string; readonly html: string }
   | {
       readonly kind: "visions";
-      /** What each column shows. */
-      readonly symbols: readonly string[];
       readonly filters: readonly { readonly id: string; readonly values: string }[];
-      readonly seen: readonly {
-        readonly id: string;
+      /** A row for each symbol, in it the symbol as each eye sees it. */
+      readonly eyes: readonly string[];
+      readonly rows: readonly {
         readonly name: string;
-        readonly symbols: readonly Figure[];
+        readonly seen: readonly {
+          readonly id: string;
+          readonly eye: string;
+          readonly symbol: Figure;
+        }[];
       }[];
     }
   | {

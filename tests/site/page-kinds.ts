@@ -27,6 +27,7 @@ export const pageKinds = [
   "proof/index.html",
   "cards/index.html",
   "cards/pebblefin-pairing-plates/a4-landscape.html",
+  "cards/pebblefin-pairing-plates-practice/a4-landscape.html",
   "cards/pebblefin-lengths/a4-portrait.html",
   "cards/pebblefin-plate-lower-fibula-left-5/a5-landscape.html",
   "cards/pebblefin-procedure-lower-fibula/a4-portrait.html",

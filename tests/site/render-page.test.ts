@@ -33,6 +33,7 @@ const blocks: readonly Block[] = [
   { kind: "steps", steps: [{ say: "Drill.", notes: ["Surgeon decides."], cautions: [caution] }] },
   { kind: "cautions", cautions: [caution] },
   { kind: "figure", figure },
+  { kind: "figures", figures: [figure] },
   {
     kind: "cards",
     cards: [
@@ -46,9 +47,9 @@ const blocks: readonly Block[] = [
   { kind: "reveal", summary: "Show the answers", html: "<article>" },
   {
     kind: "visions",
-    symbols: ["threaded"],
     filters: [{ id: "grey", values: "0 0 0" }],
-    seen: [{ id: "grey", name: "In grey", symbols: [figure] }],
+    eyes: ["In grey"],
+    rows: [{ name: "threaded", seen: [{ id: "grey", eye: "Seen in grey", symbol: figure }] }],
   },
   {
     kind: "seen",

@@ -26,7 +26,7 @@ export function workingEnd(
   const cut = stretches.length > 1 || (last !== undefined && last.to < shapeLength(shape));
   const half = shapeHalf(shape, stretches) + (cut ? gaps.shortened : edge);
   const about = {
-    title: `${instrument.name}, working end`,
+    title: `${instrument.name}, ${end ?? "working"} end`,
     description: `${end === undefined ? "" : `The ${end} end. `}Drawn at true size: 1 mm on paper is 1 mm of the instrument${cut ? "; the body is broken off" : ""}.`,
     width: drawn + 2 * edge + (cut ? breakRoom : 0),
     height: half * 2,

@@ -56,7 +56,7 @@ export const signParts: Readonly<
     says: "metal",
     draw: (pen) => pen.box([from, from], to - from, to - from, { fill: "metal", stroke: "bold" }),
   },
-  measure: {
+  "measured size": {
     says: "a size, its number beside it",
     draw: (pen) => dimension(pen, { name: "sign", size: to - from }, [from, middle], [to, middle]),
   },

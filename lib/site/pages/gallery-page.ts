@@ -14,7 +14,7 @@ export function galleryPage({ drawings }: SiteInput): Page {
       },
       ...drawings.gallery.flatMap(({ title, id, figures }): Block[] => [
         { kind: "heading", text: title, id },
-        ...figures.map((figure) => ({ kind: "figure", figure }) as const),
+        { kind: "figures", figures },
       ]),
     ],
   };

@@ -13,22 +13,25 @@ export function proofPage({ sheets, prints, drawings, pdf }: SiteInput): Page {
     const sheet = sheets.find((one) => one.kind === kind && one.practice === undefined);
     return sheet === undefined ? [] : [sheet];
   });
-  const seen = visions.map(({ id, name }) => ({
-    id,
-    name,
-    symbols: drawings.proof.get(id) ?? [],
+  const [first] = drawings.proof.values();
+  const rows = (first ?? []).map(({ title }, index) => ({
+    name: title,
+    seen: visions.flatMap(({ id, name }) => {
+      const symbol = drawings.proof.get(id)?.[index];
+      return symbol === undefined ? [] : [{ id, eye: name, symbol }];
+    }),
   }));
   const blocks: Block[] = [
     {
       kind: "text",
       text: "No meaning stands in colour alone: each pair below differs in shape or pattern. Look at it in grey and as colour-blind eyes see it.",
     },
-    { kind: "heading", text: "Symbols", id: "symbols" },
+    { kind: "heading", text: "Symbols, marks and patterns", id: "symbols" },
     {
       kind: "visions",
-      symbols: (seen[0]?.symbols ?? []).map(({ title }) => title),
       filters: visions.map((one) => ({ id: one.id, values: values(one) })),
-      seen,
+      eyes: visions.map(({ name }) => name),
+      rows,
     },
     ...shown.flatMap((sheet): Block[] => {
       const key = `${sheet.id}.${sheet.format.id}`;
