@@ -19,7 +19,9 @@ const cards = sheets.filter((sheet): sheet is StepView => sheet.kind === "steps"
 function titleOf(chain: (typeof chains)[number]): string {
   const { called } = known(composing.catalogue.screws, chain.screw);
   const { name } = known(composing.catalogue.zones, chain.zone);
-  return isLag(chain) ? `${called} as lag screw through ${name}` : `${called} seated in ${name}`;
+  if (isLag(chain)) return `${called} as lag screw through ${name}`;
+  const near = chain.recipe === "unicortical-locking" ? ", near side only" : "";
+  return `${called} seated in ${name}${near}`;
 }
 
 describe("cut views of the demo", () => {

@@ -66,7 +66,8 @@ function factsOf(
 }
 
 const titles: Readonly<Record<SectionView, (parts: SectionParts) => string>> = {
-  seated: ({ screw, zone }) => `${screw.called} seated in ${zone.name}`,
+  seated: ({ screw, zone, oneSide }) =>
+    `${screw.called} seated in ${zone.name}${oneSide ? ", near side only" : ""}`,
   "lag-holes": ({ screw, zone }) =>
     `The two holes for ${screw.name} as lag screw through ${zone.name}`,
   "lag-seated": ({ screw, zone }) => `${screw.called} as lag screw through ${zone.name}`,
