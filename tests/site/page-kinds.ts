@@ -14,6 +14,7 @@ export const pageKinds = [
   "plates/lower-fibula-left.html",
   "screws/index.html",
   "screws/locking-35.html",
+  "screws/cortical-35.html",
   "instruments/index.html",
   "instruments/drill-27-pilot.html",
   "trays/index.html",

@@ -30,9 +30,10 @@ function reasons(input: SiteInput, chain: Chain): readonly Block[] {
   ]);
   return [
     { kind: "heading", text: title, id: chain.id },
-    ...(input.drawings.chains.get(chain.id) ?? []).map(
-      (figure) => ({ kind: "figure", figure }) as const,
-    ),
+    ...(input.drawings.chains.get(chain.id) ?? []).map((figure) => {
+      const { name } = known(input.catalogue.recipes, chain.recipe);
+      return { kind: "figure", figure: { ...figure, title: `${figure.title}: ${name}` } } as const;
+    }),
     {
       kind: "table",
       caption: `Every candidate for ${title} and why it was chosen or fell out`,
