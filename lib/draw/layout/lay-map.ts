@@ -29,25 +29,22 @@ const tries: readonly (Effort & { readonly ease: number; readonly few?: number }
 ];
 const few = 1;
 const growths = [8, 20];
+
 const leaderBox = ({ leader }: PlacedLabel): Box[] =>
   leader ? [around(leader.map((spot) => boxAround(spot, 0, 0)))] : [];
 
-/** A map with the plate's view from the side below all else; it is raised where that makes the room, and stays without the view where the
- * area has none. */
-function withSide(plate: LaidPlate, { side }: MapWords, area: Box, map: LaidMap): LaidMap {
-  if (side === undefined) return map;
+/** A map in the middle of its area's height, with the plate's view from the side below all else where the area has room for it. */
+function centred(plate: LaidPlate, { side }: MapWords, area: Box, map: LaidMap): LaidMap {
   const { scale, box } = map.fitted;
   const labels = map.labels.flatMap((label) => [label.box, ...leaderBox(label)]);
-  const all = around([
-    box,
-    ...labels,
-    ...map.regions.map(markBox),
-    ...(map.hooks ? [map.hooks] : []),
-  ]);
-  const over = all.y1 + sideBandHeight(plate, side, scale) - area.y1;
-  if (over > all.y0 - area.y0) return map;
-  const by = Math.max(0, over);
-  return { ...raisedMap(map, by), side: sideBand(plate, side, scale, all.y1 - by) };
+  const marks = [...map.regions.map(markBox), ...(map.hooks ? [map.hooks] : [])];
+  const all = around([box, ...labels, ...marks]);
+  const [above, below] = [all.y0 - area.y0, area.y1 - all.y1];
+  const height = side === undefined ? 0 : sideBandHeight(plate, side, scale);
+  const shown = side !== undefined && height <= above + below ? side : undefined;
+  const by = (above - below + (shown ? height : 0)) / 2;
+  const raised = raisedMap(map, by);
+  return shown ? { ...raised, side: sideBand(plate, shown, scale, all.y1 - by) } : raised;
 }
 
 function layAt(
@@ -137,7 +134,7 @@ export function layMap(
     paper = { ...size, height: size.height + growth };
     if (scaleOf(paper) > scaleOf(size)) map = layWhole(plate, areaOf(paper), words, marked);
   }
-  return { map: withSide(plate, asked, areaOf(paper), map), size: paper };
+  return { map: centred(plate, asked, areaOf(paper), map), size: paper };
 }
 
 /** How large a plate is drawn, in words. */

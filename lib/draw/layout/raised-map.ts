@@ -3,7 +3,7 @@ import type { Box, Spot } from "./box.ts";
 import type { LaidMap } from "./laid-map.ts";
 import type { Stretch } from "./stretch.ts";
 
-/** A laid map, all of it higher by so many millimetres. */
+/** A laid map without its view from the side, all of it higher by so many millimetres, lower where they are negative. */
 export function raisedMap(map: LaidMap, by: number): LaidMap {
   const spot = ([x, y]: Spot): Spot => [x, y - by];
   const stretch = ([from, to]: Stretch): Stretch => [spot(from), spot(to)];
@@ -33,6 +33,5 @@ export function raisedMap(map: LaidMap, by: number): LaidMap {
       side === "above" || side === "below"
         ? edges(side, from, to) - by
         : edges(side, from + by, to + by),
-    ...(map.side && { side: { base: map.side.base - by, words: map.side.words - by } }),
   };
 }
