@@ -151,12 +151,9 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
       plateWords: plateTitle(plate),
       siteWords: `${site.name}; trays checked ${checked}`,
       expires: `Expires ${facts.expires}. Destroy after the case.`,
-      map: pictures.plateMap(
-        `${about.id}-map`,
-        plate,
-        size,
-        plan.map(({ hole }) => hole),
-      ),
+      map: pictures.plateMap(`${about.id}-map`, plate, size, {
+        marked: plan.map(({ hole }) => hole),
+      }),
       rows,
       pull,
       missing: missingBox(pull, checked),

@@ -10,6 +10,7 @@ import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
+import { otherSide, pairedMap } from "./paired-map.ts";
 import { bendWords, orientationLines, plateSide, plateTitle, sideWords } from "./plate-facts.ts";
 import { firstThatFits, mapShares } from "./plate-map-shares.ts";
 import { capital } from "./spoken.ts";
@@ -117,6 +118,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   );
   const table = tableOf(composing, plate);
   const side = plateSide(catalogue, plate.plate);
+  const pair = [plate, otherSide(catalogue, derived, plate)] as const;
   const facts = {
     id,
     system: plate.system,
@@ -138,7 +140,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     const { map, listed, boxLines } = firstThatFits(
       mapShares(composing, bands, table.length, frame).map((share) => () => ({
         ...share,
-        map: pictures.plateMap(`${id}-map`, plate, { width, height: share.height }, [], side),
+        map: pairedMap(pictures, `${id}-map`, pair, { width, height: share.height }, { side }),
       })),
     );
     return {

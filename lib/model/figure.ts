@@ -19,6 +19,8 @@ export type Figure = {
   readonly height: number;
   /** The figure's numbers as a table, where it shows any: what is measured, and its size in words. */
   readonly facts?: readonly (readonly [what: string, size: string])[];
+  /** Paper millimetres per millimetre, where all of it is drawn at one scale that follows from the paper. */
+  readonly scale?: number;
 };
 
 /** What a step's drawing is built from: the chain's own parts, each optional. */
@@ -78,6 +80,14 @@ export type SectionSize = {
 export type PlateSide = {
   readonly thickness: { readonly head?: number | undefined; readonly shaft: number };
   readonly bends: readonly (readonly [string, string])[];
+};
+
+/** What a plate map shows besides the plate: holes to emphasise in their order (a case's plan), where it may be bent and, where there is
+ * room, the plate from the side; `most` is the largest scale it is drawn at (paper mm per mm of plate). */
+export type MapShown = {
+  readonly marked?: readonly string[];
+  readonly side?: PlateSide;
+  readonly most?: number;
 };
 
 /** What lies on a back table in order of use: groups under the screw that is called; items of one `step` are asked for together; `alike` tells an item from its
@@ -151,14 +161,12 @@ export type Pictures = {
     interfaces: Interfaces,
     size: SectionSize,
   ): Figure;
-  /** The plate, as large as `width` × `height` allows, in true proportion, with labels. `marked`: holes to emphasise (a case's plan).
-   * With `side` also where it may be bent and, where there is room, the plate from the side. */
+  /** The plate, as large as `width` × `height` allows, in true proportion, with labels. */
   plateMap(
     id: string,
     plate: LaidPlate,
     size: { readonly width: number; readonly height: number },
-    marked?: readonly string[],
-    side?: PlateSide,
+    shown?: MapShown,
   ): Figure;
   /** The plate from the side, in true proportion. */
   plateSide(id: string, plate: LaidPlate, side: PlateSide, width: number): Figure;

@@ -7,10 +7,10 @@ import { minnow } from "./minnow.ts";
 /** The sheet of the plate's map when its labels need so much height more than the fullest share, and the heights asked for. */
 function sheetWhenShort(more: number): { sheet: PlateMapView; asked: readonly number[] } {
   const asked: number[] = [];
-  const plateMap: Pictures["plateMap"] = (id, plate, size, marked, side) => {
+  const plateMap: Pictures["plateMap"] = (id, plate, size, shown) => {
     asked.push(size.height);
     const height = Math.max(size.height, (asked[0] ?? 0) + more);
-    return minnow.pictures.plateMap(id, plate, { ...size, height }, marked, side);
+    return minnow.pictures.plateMap(id, plate, { ...size, height }, shown);
   };
   const [sheet] = compose({ ...minnow, pictures: { ...minnow.pictures, plateMap } }).filter(
     (one): one is PlateMapView => one.kind === "plate-map" && one.practice === undefined,

@@ -21,8 +21,8 @@ if (!plate || !other) throw new Error("no plates");
 test("the same numbers under another name are drawn once and give what drawing anew gives", () => {
   const { pictures, drawn } = counted();
   for (const id of ["first", "second-map", "m"])
-    expect(pictures.plateMap(id, plate, { ...size }, ["S1"])).toEqual(
-      drawings.plateMap(id, plate, size, ["S1"]),
+    expect(pictures.plateMap(id, plate, { ...size }, { marked: ["S1"] })).toEqual(
+      drawings.plateMap(id, plate, size, { marked: ["S1"] }),
     );
   expect(drawn()).toBe(1);
 });
@@ -33,7 +33,7 @@ test("another plate, size or mark is drawn anew", () => {
     pictures.plateMap("m", plate, size),
     pictures.plateMap("m", other, size),
     pictures.plateMap("m", plate, { ...size, height: 70 }),
-    pictures.plateMap("m", plate, size, ["S1"]),
+    pictures.plateMap("m", plate, size, { marked: ["S1"] }),
   ];
   expect(drawn()).toBe(4);
   expect(new Set(all.map(({ svg }) => svg)).size).toBe(4);

@@ -78,7 +78,7 @@ test.each(
         "map",
         plate,
         { width: 192, height: 66 },
-        plate.holes.slice(0, 2).map((hole) => hole.label),
+        { marked: plate.holes.slice(0, 2).map((hole) => hole.label) },
       ).svg,
     );
     expect(await page.evaluate(clashes)).toEqual([]);

@@ -147,10 +147,12 @@ function drawMap(
  * stands outside the plate with a leader, or, where the plate's edge is farther than that, on the metal beside its hole, clear of edges,
  * other holes and bend zones. `marked` holes carry a bold ring and their order. With `side` it shows where the plate may be bent and,
  * where there is room below, the plate from the side with how thick it is. Higher than asked only when the labels have no room
- * otherwise; a name that has none even so is said beneath, and its hole stays unlabelled for the rules to find. */
-export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = [], side): Figure => {
+ * otherwise, and never larger than
+ * `most`; a name that has none even so is said beneath, and its hole stays unlabelled for the rules to find. */
+export const plateMap: Pictures["plateMap"] = (id, plate, asked, shown = {}): Figure => {
+  const { marked = [], side, most = Infinity } = shown;
   const widths = widthsOf(plate, marked);
-  const words = { height, line, ring, widths, regions: regionsOf(plate), side };
+  const words = { height, line, ring, widths, regions: regionsOf(plate), side, most };
   const { map, size: paper } = layMap(plate, asked, words, new Set(marked));
   const facts = factsOf(plate, map, side);
   const about = {
@@ -159,5 +161,5 @@ export const plateMap: Pictures["plateMap"] = (id, plate, asked, marked = [], si
     ...paper,
   };
   const figure = drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, { marked, side }));
-  return { ...figure, facts };
+  return { ...figure, facts, scale: map.fitted.scale };
 };

@@ -62,7 +62,7 @@ export function mapRoom(
   { lanes, ease }: { readonly lanes: 1 | 2; readonly ease: number },
 ): MapRoom {
   const room = roomIn(area, words, lanes);
-  const largest = scaleIn(plate, room, ease);
+  const largest = Math.min(words.most, scaleIn(plate, room, ease));
   const { x0, x1, y0, y1 } = plateExtent(plate);
   const least = Math.max(largest * leastPart, Math.min(largest, 1));
   for (const { each, besides } of belows(plate, words)) {

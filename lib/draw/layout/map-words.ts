@@ -11,6 +11,8 @@ export type MapWords = {
   readonly regions: readonly Pick<RegionWish, "region" | "words">[];
   /** Present where the plate is to be shown from the side too, and where it may be bent. */
   readonly side?: PlateSide | undefined;
+  /** The largest scale the plate is drawn at. */
+  readonly most: number;
   /** Whether leaders may cross stretches that may be bent. */
   readonly crossing: boolean;
 };

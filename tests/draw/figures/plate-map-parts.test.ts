@@ -21,7 +21,7 @@ const sideOf = (plate: LaidPlate): PlateSide => {
   return { thickness, bends: bend_zones.map(({ between }) => between) };
 };
 const drawn = (plate: LaidPlate, height = 66, side = sideOf(plate)): ReadMap =>
-  readMap(plateMap("map", plate, { width: 194, height }, [], side).svg);
+  readMap(plateMap("map", plate, { width: 194, height }, { side }).svg);
 const all = [...plates, ...libraryPlates()];
 const plateCalled = (id: string): LaidPlate => {
   const found = all.find((one) => one.id === id);
@@ -44,7 +44,7 @@ describe("on a map with its regions, bend zones and view from the side", () => {
     "nothing of $id meets anything else where a case marks holes with their order",
     (plate) => {
       const marked = plate.holes.map(({ label }) => label).slice(-6);
-      const { svg } = plateMap("map", plate, { width: 178, height: 42 }, marked);
+      const { svg } = plateMap("map", plate, { width: 178, height: 42 }, { marked });
       const read = readMap(svg);
       const faults = [...labelFaults(plate, read), ...mapFaults(plate, read)];
       expect(faults.filter((fault) => !fault.endsWith("from its hole"))).toEqual([]);
@@ -116,7 +116,7 @@ describe("the view from the side on a map", () => {
 
   test("stands straight below the plan, each hole's axis below its hole", () => {
     const plate = plateCalled("upper-shin-left-5");
-    const { svg } = plateMap("map", plate, { width: 194, height: 110 }, [], sideOf(plate));
+    const { svg } = plateMap("map", plate, { width: 194, height: 110 }, { side: sideOf(plate) });
     const { holes } = readMap(svg);
     for (const { label, x } of holes) {
       const axes = [
@@ -178,7 +178,7 @@ describe("bend zones on a map", () => {
         ["S7", "S8"],
       ] as const,
     };
-    const figure = plateMap("map", plate, { width: 194, height: 66 }, [], side);
+    const figure = plateMap("map", plate, { width: 194, height: 66 }, { side });
     expect(figure.facts).toContainEqual(["bend zones", "S1 to S2"]);
     expect(figure.description).toContain("bend zones: S1 to S2");
     expect(readMap(figure.svg).bends.map(({ name }) => name)).toEqual(["S1 to S2", "S1 to S2"]);

@@ -13,7 +13,7 @@ import { readMap } from "../read-map.ts";
 
 const paper = { width: 192, height: 66 };
 const map = (plate: LaidPlate, marked: readonly string[] = []) =>
-  readMap(plateMap("map", plate, paper, marked).svg);
+  readMap(plateMap("map", plate, paper, { marked }).svg);
 
 test.each([...plates, ...libraryPlates()])(
   "distances between the holes of $id are read back within 0.1 mm of data times scale",
@@ -100,7 +100,7 @@ test(`every label keeps its hole, its size and its distance from all else on ${g
     fc.property(generatedPlate, generatedSide, (plate, { thickness, bent }) => {
       const side = { thickness, bends: bendsOf(plate, bent) };
       const before = process.cpuUsage();
-      const { svg } = plateMap("map", plate, paper, [], side);
+      const { svg } = plateMap("map", plate, paper, { side });
       const { user, system } = process.cpuUsage(before);
       times.push((user + system) / 1000);
       const read = readMap(svg);
@@ -161,7 +161,7 @@ test("the same plate gives the same bytes", () => {
 
 test("marked holes carry a ring and their order", () => {
   const plate = plates[1] as LaidPlate;
-  const svg = plateMap("map", plate, paper, ["S2", "H3"]).svg;
+  const svg = plateMap("map", plate, paper, { marked: ["S2", "H3"] }).svg;
   expect(svg.match(/stroke-width="0.7"[^>]*rx=|rx="[^"]*"[^>]*stroke-width="0.7"/g)).toHaveLength(
     2,
   );
