@@ -121,7 +121,7 @@ const words = { side: "LEFT", proximal: "towards the body", face: "this face up"
 export const samplePlateMap = (change: Partial<PlateMapView> = {}): PlateMapView => ({
   ...frame,
   kind: "plate-map",
-  title: "Lower fibula plate, left",
+  title: "Lower fibula plate, LEFT",
   sideWords: "LEFT",
   map: sampleMap("lower-fibula-left-5", words, [], []),
   orientation: [
@@ -151,7 +151,7 @@ export const sampleCase = (change: Partial<CaseView> = {}): CaseView => ({
   kind: "case",
   code: "CASE-A",
   sideWords: "LEFT",
-  plateWords: "Lower fibula plate, left, 5 holes",
+  plateWords: "Lower fibula plate, LEFT, 5 holes",
   siteWords: "Brackenhollow General",
   expires: "Expires 2026-12-01. Destroy after the case.",
   map: sampleMap("lower-fibula-left-5", words, [], []),

@@ -3,6 +3,7 @@ import type { Chain } from "../model/chain.ts";
 import { labelSpan } from "../model/label-span.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import { wholeMm } from "../model/measure.ts";
+import { plateTitle } from "../model/plate-name.ts";
 import type { CaseView, SheetFrame, WarningBox, WarningLine } from "../model/sheet.ts";
 import type { Case } from "../model/site.ts";
 import { typeSizes } from "../model/type-sizes.ts";
@@ -12,7 +13,7 @@ import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { partWords } from "./hole-symbols.ts";
 import { notesHeight } from "./notes-height.ts";
-import { plateTitle, sideWords } from "./plate-facts.ts";
+import { sideWords } from "./plate-facts.ts";
 import { linesOf } from "./printed-lines.ts";
 import { inNoTray, pullList } from "./pull-list.ts";
 import { unparted } from "./unparted.ts";
@@ -148,7 +149,7 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
       kind: "case",
       code: facts.code,
       sideWords: sideWords(facts.side),
-      plateWords: plateTitle(plate),
+      plateWords: plateTitle(plate, plate.holesInRow),
       siteWords: `${site.name}; trays checked ${checked}`,
       expires: `Expires ${facts.expires}. Destroy after the case.`,
       map: pictures.plateMap(`${about.id}-map`, plate, size, {

@@ -1,7 +1,7 @@
 import { type Catalogue, known } from "../model/catalogue.ts";
 import type { Defined } from "../model/definition.ts";
 import type { PlateSide } from "../model/figure.ts";
-import { type LaidPlate, sidedName } from "../model/laid-plate.ts";
+import type { LaidPlate } from "../model/laid-plate.ts";
 import type { DrawnPlate } from "../model/plate.ts";
 
 /** A plate's own drawing facts; a mirrored plate's are those of the plate it mirrors. */
@@ -28,14 +28,6 @@ export function bendWords({ holes }: LaidPlate, { bends }: PlateSide): string {
 /** A plate's side as it must be read from afar. */
 export function sideWords(side: LaidPlate["side"]): string {
   return side === "none" ? "No side" : side.toUpperCase();
-}
-
-/** A plate's name with its side and the number of its holes, in words. */
-export function plateTitle(plate: LaidPlate): string {
-  const { holesInRow } = plate;
-  const sided = sidedName(plate);
-  const told = new RegExp(`\\b${holesInRow} holes\\b`).test(sided);
-  return told ? sided : `${sided}, ${holesInRow} ${holesInRow === 1 ? "hole" : "holes"}`;
 }
 
 /** Which way the plate lies and which face is up. */

@@ -2,6 +2,7 @@ import { known } from "../model/catalogue.ts";
 import type { PlateSide } from "../model/figure.ts";
 import { labelSpan } from "../model/label-span.ts";
 import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
+import { plateTitle } from "../model/plate-name.ts";
 import type { PlateMapView } from "../model/sheet.ts";
 import { typeFloors } from "../model/type-sizes.ts";
 import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
@@ -11,7 +12,7 @@ import { grouped } from "./grouped.ts";
 import { handWords } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
 import { otherSide, pairedMap } from "./paired-map.ts";
-import { bendWords, orientationLines, plateSide, plateTitle, sideWords } from "./plate-facts.ts";
+import { bendWords, orientationLines, plateSide, sideWords } from "./plate-facts.ts";
 import { firstThatFits, mapShares } from "./plate-map-shares.ts";
 import { capital } from "./spoken.ts";
 import { screwTrapLines } from "./traps.ts";
@@ -122,7 +123,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   const facts = {
     id,
     system: plate.system,
-    title: plateTitle(plate),
+    title: plateTitle(plate, plate.holesInRow),
     origin: known(catalogue.plates, plate.plate).file,
     shows: [
       `plate/${plate.id}`,

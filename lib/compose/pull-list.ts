@@ -1,6 +1,7 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
 import type { Defined } from "../model/definition.ts";
+import { plateTitle } from "../model/plate-name.ts";
 import type { CaseView } from "../model/sheet.ts";
 import type { Case, Site } from "../model/site.ts";
 import type { Composing } from "./composing.ts";
@@ -63,7 +64,7 @@ export function pullList(
   const screws = [...new Set(facts.plan.map(({ screw }) => screw))];
   return [
     lineOf(
-      `${known(catalogue.plates, facts.plate).name}, ${facts.holes} holes`,
+      plateTitle(known(catalogue.plates, facts.plate), facts.holes),
       placesOf(composing, site, facts.plate, facts.holes),
     ),
     ...screws.map((id) =>

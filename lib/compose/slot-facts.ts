@@ -1,6 +1,7 @@
 import { type Catalogue, known } from "../model/catalogue.ts";
 import type { Defined } from "../model/definition.ts";
 import { wholeMm } from "../model/measure.ts";
+import { plateTitle } from "../model/plate-name.ts";
 import { rackLengths } from "../model/rack-lengths.ts";
 import type { Screw } from "../model/screw.ts";
 import type { Slot } from "../model/tray.ts";
@@ -37,7 +38,7 @@ export function slotFacts(
     const plate = known(catalogue.plates, slot.plate);
     return {
       id: slot.plate,
-      what: `${plate.name}, ${slot.holes} holes`,
+      what: plateTitle(plate, slot.holes),
       mark: plate.mark,
       pieces: slot.quantity,
     };

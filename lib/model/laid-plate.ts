@@ -25,10 +25,6 @@ export type LaidHole = {
   readonly threadedEnd?: "proximal" | "distal";
 };
 
-/** A plate's name with its side, where it has one. */
-export const sidedName = ({ name, side }: Pick<LaidPlate, "name" | "side">): string =>
-  side === "none" || name.toLowerCase().includes(side) ? name : `${name}, ${side}`;
-
 /** One plate, side and length variant in true geometry. */
 export type LaidPlate = {
   readonly id: string; // `${plate}-${holes}`

@@ -3,7 +3,6 @@ import {
   bendWords,
   orientationLines,
   plateSide,
-  plateTitle,
   sideWords,
 } from "../../lib/compose/plate-facts.ts";
 import { labelSpan } from "../../lib/model/label-span.ts";
@@ -29,15 +28,6 @@ describe("plate facts", () => {
     ["none", "No side"],
   ] as const)("say side %s as %s", (side, words) => {
     expect(sideWords(side)).toBe(words);
-  });
-
-  test("give a title the side and the holes where the name lacks them", () => {
-    expect(plateTitle({ ...bar, name: "Lower fibula plate", side: "left", holesInRow: 5 })).toBe(
-      "Lower fibula plate, left, 5 holes",
-    );
-    expect(
-      plateTitle({ ...bar, name: "Left lower fibula plate, 5 holes", side: "left", holesInRow: 5 }),
-    ).toBe("Left lower fibula plate, 5 holes");
   });
 
   test("say which way the plate lies from its own cue", () => {

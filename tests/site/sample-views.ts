@@ -282,7 +282,7 @@ function theCase(): CaseView {
     kind: "case",
     code: "CASE-A",
     sideWords: "RIGHT",
-    plateWords: "Lower fibula plate, right, 5 holes",
+    plateWords: "Lower fibula plate, RIGHT, 5 holes",
     siteWords: "Brackenhollow General; trays checked 2026-10-01",
     expires: "Expires 2026-12-01. Destroy after the case.",
     map: rectangle("case-map", 160, 42),

@@ -42,7 +42,7 @@ describe("the search, from a folder", () => {
       "a misspelt name",
       "index.html",
       "fibla",
-      "PF LF L: Lower fibula plate, left",
+      "PF LF L: Lower fibula plate, LEFT",
       "pdf/pebblefin-plate-lower-fibula-left-5.a5-landscape.pdf",
     ],
     ["a card", "index.html", "case-a", "CASE-A: Lower fibula, left", "pdf/case-a.a4-landscape.pdf"],

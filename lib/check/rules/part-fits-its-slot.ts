@@ -1,5 +1,6 @@
 import { type Catalogue, known } from "../../model/catalogue.ts";
 import { mm } from "../../model/measure.ts";
+import { plateTitle } from "../../model/plate-name.ts";
 import type { Rule } from "../../model/rule.ts";
 import type { Slot, Tray } from "../../model/tray.ts";
 import { fails, passes } from "../example.ts";
@@ -18,7 +19,7 @@ function lying(
   const drawn = "mirror_of" in plate ? known(plates, plate.mirror_of) : plate;
   if (!("variants" in drawn)) return undefined;
   const variant = drawn.variants.find(({ holes }) => holes === slot.holes);
-  return variant && [`${plate.name}, ${slot.holes} holes`, variant.length];
+  return variant && [plateTitle(plate, slot.holes), variant.length];
 }
 
 /** From corner to corner of a slot, micrometres. */

@@ -1,3 +1,4 @@
+import { plateName } from "../../model/plate-name.ts";
 import type { Rule } from "../../model/rule.ts";
 import { works } from "../work.ts";
 
@@ -44,7 +45,7 @@ export const partLiesInATray: Rule = {
         yield {
           file: plate.file,
           path: ["name"],
-          message: `Missing from every tray: ${plate.name} with ${absent.join(", ")} holes`,
+          message: `Missing from every tray: ${plateName(plate)} with ${absent.join(", ")} holes`,
         };
     }
   },

@@ -1,4 +1,5 @@
 import { type Catalogue, known } from "../../model/catalogue.ts";
+import { plateTitle } from "../../model/plate-name.ts";
 import type { Rule } from "../../model/rule.ts";
 import type { Slot } from "../../model/tray.ts";
 import { fails, passes } from "../example.ts";
@@ -6,9 +7,7 @@ import { fails, passes } from "../example.ts";
 function held({ instruments, screws, plates }: Catalogue, slot: Slot): string {
   if (slot.holds === "instrument") return known(instruments, slot.instrument).name;
   if (slot.holds === "rack") return known(screws, slot.screw).name;
-  const { name, side } = known(plates, slot.plate);
-  const sided = side === "none" || name.toLowerCase().includes(side) ? name : `${name}, ${side}`;
-  return `${sided}, ${slot.holes} holes`;
+  return plateTitle(known(plates, slot.plate), slot.holes);
 }
 const partOf = (slot: Slot): string =>
   slot.holds === "instrument"

@@ -1,4 +1,5 @@
 import { type Catalogue, known } from "../../model/catalogue.ts";
+import { plateTitle } from "../../model/plate-name.ts";
 import type { Rule, RuleInput } from "../../model/rule.ts";
 import type { Case, Site } from "../../model/site.ts";
 import type { Slot } from "../../model/tray.ts";
@@ -21,7 +22,7 @@ function needed({ catalogue, derived }: RuleInput, { plan, plate, holes }: Case)
   );
   const screws = new Set(plan.map(({ screw }) => screw));
   return [
-    { id: `${plate} ${holes}`, name: `${known(catalogue.plates, plate).name} with ${holes} holes` },
+    { id: `${plate} ${holes}`, name: plateTitle(known(catalogue.plates, plate), holes) },
     ...[...screws].map((id) => ({ id, name: known(catalogue.screws, id).called })),
     ...[...tools].map((id) => ({ id, name: known(catalogue.instruments, id).name })),
   ];

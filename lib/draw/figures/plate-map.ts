@@ -1,6 +1,7 @@
 import type { Figure, Pictures, PlateSide } from "../../model/figure.ts";
 import { labelSpan } from "../../model/label-span.ts";
 import type { LaidPlate } from "../../model/laid-plate.ts";
+import { plateName } from "../../model/plate-name.ts";
 import { capHeight } from "../../model/type-sizes.ts";
 import { drawFigure, type Pen } from "../canvas.ts";
 import { bendZones } from "../layout/bend-zones.ts";
@@ -156,7 +157,7 @@ export const plateMap: Pictures["plateMap"] = (id, plate, asked, shown = {}): Fi
   const { map, size: paper } = layMap(plate, asked, words, new Set(marked));
   const facts = factsOf(plate, map, side);
   const about = {
-    title: `Plate map: ${plate.name}`,
+    title: `Plate map: ${plateName(plate)}`,
     description: describe(plate, facts),
     ...paper,
   };

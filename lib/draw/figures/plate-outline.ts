@@ -1,5 +1,5 @@
 import type { Pictures } from "../../model/figure.ts";
-import { sidedName } from "../../model/laid-plate.ts";
+import { plateName } from "../../model/plate-name.ts";
 import { drawFigure } from "../canvas.ts";
 import { fitPlate, plateExtent } from "../layout/fit-plate.ts";
 import { placedHole } from "../parts/placed-hole.ts";
@@ -15,7 +15,7 @@ export const plateOutline: Pictures["plateOutline"] = (id, plate, width) => {
   const high = (long * (extent.y1 - extent.y0)) / (extent.x1 - extent.x0);
   const fitted = fitPlate(plate, { x0: edge, x1: width - edge, y0: edge, y1: edge + high });
   const about = {
-    title: `Outline of ${sidedName(plate)}`,
+    title: `Outline of ${plateName(plate)}`,
     description: `${plate.holes.length} holes.`,
     width,
     height: high + 2 * edge,

@@ -1,6 +1,6 @@
 import type { Figure, Pictures } from "../../model/figure.ts";
-import { sidedName } from "../../model/laid-plate.ts";
 import { mm } from "../../model/measure.ts";
+import { plateTitle } from "../../model/plate-name.ts";
 import { drawFigure, type Pen } from "../canvas.ts";
 import { bendZones } from "../layout/bend-zones.ts";
 import { inMm } from "../parts/instrument-part.ts";
@@ -98,7 +98,7 @@ export const plateSide: Pictures["plateSide"] = (id, plate, side, width) => {
     ["drawn at", `${Math.round(scale * 100)} % of true size`],
   ];
   const about = {
-    title: `${sidedName(plate)}, ${plate.holesInRow} holes, from the side`,
+    title: `${plateTitle(plate, plate.holesInRow)}, from the side`,
     description: `The face away from the bone is up. ${facts.map(([what, value]) => `${what}: ${value}`).join("; ")}.`,
     width,
     height,

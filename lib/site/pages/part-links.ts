@@ -1,4 +1,5 @@
 import { known } from "../../model/catalogue.ts";
+import { plateName } from "../../model/plate-name.ts";
 import type { Link } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 
@@ -16,10 +17,9 @@ export const screwLink = ({ catalogue }: Catalogued, id: string): Link => ({
   to: `screws/${id}.html`,
 });
 
-/** A plate by its name, with its side where it has one. */
+/** A plate by its name and side. */
 export function plateLink({ catalogue }: Catalogued, id: string): Link {
-  const { name, side } = known(catalogue.plates, id);
-  return { text: side === "none" ? name : `${name}, ${side}`, to: `plates/${id}.html` };
+  return { text: plateName(known(catalogue.plates, id)), to: `plates/${id}.html` };
 }
 
 /** A tray by its name. */
