@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import {
   differenceCiede2000,
   filterDeficiencyDeuter,
@@ -41,6 +42,9 @@ const symbols: Readonly<Record<string, (pen: Pen) => void>> = {
   ...Object.fromEntries(signNames.map((name) => [name, signParts[name].draw])),
 };
 
+/** The pattern that length sheets set in their rows, as large as it is printed there. */
+const hatch = `<style>.hatch{display:block;width:8mm;height:2.6mm;margin:4mm 1mm;border:0.25mm solid #000}</style>${readFileSync("templates/partials/hatch.njk", "utf8")}`;
+
 type Eye = (colour: Rgb) => Rgb;
 const seen: Readonly<Record<"full" | "protan" | "deutan" | "tritan", Eye>> = {
   full: (colour) => colour,
@@ -49,7 +53,7 @@ const seen: Readonly<Record<"full" | "protan" | "deutan" | "tritan", Eye>> = {
   tritan: filterDeficiencyTrit(1) as Eye,
 };
 const visions = Object.keys(seen) as readonly (keyof typeof seen)[];
-const names = Object.keys(symbols);
+const names = [...Object.keys(symbols), "no screw for this reading"];
 const pairs = names.flatMap((a, index) => names.slice(index + 1).map((b) => [a, b] as const));
 
 let browser: Browser;
@@ -100,7 +104,8 @@ beforeAll(async () => {
   });
   for (const [index, name] of names.entries()) {
     const about = { title: name, description: name, width: side, height: side };
-    const { svg } = drawFigure(`symbol-${index}`, about, symbols[name] ?? (() => undefined));
+    const draw = symbols[name];
+    const svg = draw ? drawFigure(`symbol-${index}`, about, draw).svg : hatch;
     await page.setContent(`<!doctype html><style>body{margin:0}</style>${svg}`);
     const png = PNG.sync.read(Buffer.from(await page.screenshot()));
     for (const vision of visions) copies.set(`${name} ${vision}`, copied(png, vision));
