@@ -1,5 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain, Link, Role } from "../model/chain.ts";
+import type { Query } from "../model/recipe.ts";
 import type { Composing } from "./composing.ts";
 import { grouped } from "./grouped.ts";
 
@@ -14,6 +15,12 @@ export type ChainGroup = {
 /** The link of a role, if the chain has one. */
 export function linkOf(chain: Chain, ...roles: readonly Role[]): Link | undefined {
   return chain.links.find(({ role }) => roles.includes(role));
+}
+
+/** The link that answers a query of the chain's technique. */
+export function linkFor(chain: Chain, query: Query | undefined): Link | undefined {
+  const asked = JSON.stringify(query);
+  return chain.links.find((link) => JSON.stringify(link.query) === asked);
 }
 
 /** True for a chain that bores a gliding hole first. */

@@ -9,7 +9,7 @@ import type { OpeningKind } from "../model/zone.ts";
 import type { Composing } from "./composing.ts";
 import { openingWords } from "./hole-symbols.ts";
 import { instrumentNumbers, screwNumbers } from "./part-numbers.ts";
-import { stepParts } from "./step-parts.ts";
+import { partsAtVerb } from "./step-parts.ts";
 import { verbWords } from "./verb-words.ts";
 
 type Group = SiteDrawings["gallery"][number];
@@ -106,7 +106,7 @@ function otherFrames(composing: Composing, shown: ReadonlySet<string>): readonly
   return Verb.options
     .filter((verb) => !shown.has(verbWords[verb]))
     .map((verb) => {
-      const parts = { ...stepParts(composing, chain, verb), countersink };
+      const parts = { ...partsAtVerb(composing, chain, verb), countersink };
       const figure = pictures.step(
         `gallery-step-${verb}`,
         verb,

@@ -9,7 +9,7 @@ import { handWords } from "./hand-words.ts";
 import { drawnPlate } from "./plate-facts.ts";
 import { listed } from "./spoken.ts";
 import { cutsWanted } from "./step-cuts.ts";
-import { stepParts } from "./step-parts.ts";
+import { partsAtVerb } from "./step-parts.ts";
 import { stepsByFrame, stepView } from "./step-view.ts";
 import { unparted } from "./unparted.ts";
 
@@ -39,7 +39,7 @@ function partsOf(
     plate === undefined
       ? {}
       : { plateThickness: plate.thickness.shaft, ...(plate.hooks ? { hooks: plate.hooks } : {}) };
-  return chain === undefined ? own : { ...stepParts(composing, chain, step.verb), ...own };
+  return chain === undefined ? own : { ...partsAtVerb(composing, chain, step.verb), ...own };
 }
 
 /** The most locking screws that a plate of the procedure's families takes: one for each hole with a threaded part. */

@@ -1,3 +1,4 @@
+import { drilledBy } from "../model/bone-depth.ts";
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
 import type { SectionParts } from "../model/figure.ts";
@@ -20,14 +21,12 @@ export function sectionParts(
     .sort((a, b) => b.thick - a.thick || (a.plate < b.plate ? -1 : a.plate > b.plate ? 1 : 0));
   const [first] = holed;
   if (first === undefined) return undefined;
-  const recipe = known(catalogue.recipes, chain.recipe);
+  const { pilot: depth } = drilledBy(known(catalogue.recipes, chain.recipe).steps);
   return {
     screw: known(catalogue.screws, chain.screw),
     zone: known(catalogue.zones, chain.zone),
     plateName: known(catalogue.plates, first.plate).name,
     plateThickness: first.thick,
-    oneSide: recipe.steps.some(
-      ({ verb, near_cortex_only }) => verb === "drill-pilot" && near_cortex_only,
-    ),
+    ...(depth ? { depth } : {}),
   };
 }

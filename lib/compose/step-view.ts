@@ -4,6 +4,7 @@ import type { Figure } from "../model/figure.ts";
 import type { ProcedureStep, Query, RecipeStep } from "../model/recipe.ts";
 import type { SheetFrame, StepView } from "../model/sheet.ts";
 import { cardRoom, stepHeight } from "./card-height.ts";
+import { linkFor } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { cautionViews } from "./frame.ts";
 import type { SectionsWanted } from "./section-views.ts";
@@ -62,8 +63,7 @@ const boxes: Readonly<Record<NonNullable<RecipeStep["tally"]>, readonly string[]
 };
 
 function answer({ catalogue }: Composing, chain: Chain, query: Query): readonly string[] {
-  const asked = JSON.stringify(query);
-  const link = chain.links.find((candidate) => JSON.stringify(candidate.query) === asked);
+  const link = linkFor(chain, query);
   if (link === undefined) return [];
   if (link.instrument === undefined) return [`no ${query.kind} in this tray`];
   const instrument = known(catalogue.instruments, link.instrument);

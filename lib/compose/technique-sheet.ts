@@ -20,19 +20,13 @@ function sheets(
   const [chain] = group.chains;
   const recipe = known(catalogue.recipes, chain.recipe);
   const { called } = known(catalogue.screws, chain.screw);
-  const nearOnly = recipe.steps.some(
-    ({ verb, near_cortex_only }) => verb === "drill-pilot" && near_cortex_only,
-  );
   const steps = stepsByFrame(
     composing,
     capital(recipe.name),
     cutsWanted(composing, group.chains),
     (size) =>
       recipe.steps.map((step, index) => {
-        const parts = {
-          ...stepParts(composing, chain, step.verb),
-          nearCortexOnly: nearOnly || step.near_cortex_only,
-        };
+        const parts = stepParts(composing, chain, index);
         const { interfaces } = catalogue;
         const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, interfaces, size);
         const inHand = inHandOf(composing, chain, step);

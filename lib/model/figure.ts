@@ -1,3 +1,4 @@
+import type { BoneDepth, Drilled } from "./bone-depth.ts";
 import type { Defined } from "./definition.ts";
 import type { Instrument } from "./instrument.ts";
 import type { Interfaces } from "./interfaces.ts";
@@ -40,8 +41,10 @@ export type StepParts = {
   readonly zone?: Defined<Zone>;
   /** Micrometres. */
   readonly plateThickness?: number;
-  /** The drill stops after the near cortex. */
-  readonly nearCortexOnly?: boolean;
+  /** What is cut into the bone by the end of the step; nothing where absent. */
+  readonly drilled?: Drilled;
+  /** What the step takes out. */
+  readonly takenOut?: Defined<Instrument>;
   readonly hooks?: { readonly count: number; readonly depth: number; readonly spread: number };
 };
 
@@ -55,8 +58,8 @@ export type SectionParts = {
   readonly plateName: string;
   /** Micrometres. */
   readonly plateThickness: number;
-  /** The drill stops within the bone. */
-  readonly oneSide?: boolean;
+  /** How far the pilot hole goes; through both sides where absent. */
+  readonly depth?: BoneDepth;
   /** Micrometres; without it the screw's example length. */
   readonly length?: number;
 };

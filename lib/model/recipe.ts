@@ -86,7 +86,12 @@ export const RecipeStep = z.strictObject({
   ...stepFields,
   uses: Query.optional(),
   also: z.array(Query).max(3).default([]).describe("Instruments joined to the first, in order"),
-  near_cortex_only: z.boolean().default(false),
+  near_cortex_only: z
+    .boolean()
+    .default(false)
+    .describe(
+      "Drill or tap stops after the near cortex; where neither this nor a decision of the surgeon stands at a drill, it goes through both",
+    ),
 });
 export type RecipeStep = z.output<typeof RecipeStep>;
 

@@ -124,6 +124,7 @@ export const lockingParts: StepParts = {
   }),
   hooks: { count: 2, depth: 5500, spread: 7000 },
   plateThickness: 3300,
+  drilled: { pilot: "both-cortices" },
 };
 
 /** A plain-head lag screw's chain through an oblong hole; the gliding drill and guide are the ones in hand. */
@@ -216,4 +217,5 @@ export const lagParts: StepParts = {
     source,
   }),
   plateThickness: 3300,
+  drilled: { gliding: true, pilot: "both-cortices" },
 };

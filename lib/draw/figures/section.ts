@@ -10,17 +10,17 @@ import { screwCut } from "../parts/section/screw-cut.ts";
 import { sectionPlaces } from "../parts/section/section-places.ts";
 import { type SectionScene, sectionScene } from "../parts/section/section-scene.ts";
 import { lagHolesWords, lagSeatedWords, seatedWords } from "../parts/section/section-words.ts";
-import { typeSizes } from "../tokens.ts";
+import { apartSizes, typeSizes } from "../tokens.ts";
 
 /** Room for words over the picture and beside the head, in letters. */
 const room: Readonly<Record<SectionView, { readonly above: number; readonly right: number }>> = {
   seated: { above: 2.1, right: 8 },
-  "lag-holes": { above: 3.15, right: 3.7 },
+  "lag-holes": { above: 4.3, right: 3.7 },
   "lag-seated": { above: 2.1, right: 1.7 },
 };
 
-/** What stays free over and under words in bone, mm. */
-const aroundWords = 0.5;
+/** What stays free beside the words under the bone, mm. */
+const aroundWords = 0.8;
 
 function boresOf(view: SectionView, { places, parts }: SectionScene): readonly Bore[] {
   const { near, tip, split } = places;
@@ -66,8 +66,8 @@ function factsOf(
 }
 
 const titles: Readonly<Record<SectionView, (parts: SectionParts) => string>> = {
-  seated: ({ screw, zone, oneSide }) =>
-    `${screw.called} seated in ${zone.name}${oneSide ? ", near side only" : ""}`,
+  seated: ({ screw, zone, depth }) =>
+    `${screw.called} seated in ${zone.name}${depth === "near-cortex" ? ", near side only" : ""}`,
   "lag-holes": ({ screw, zone }) =>
     `The two holes for ${screw.name} as lag screw through ${zone.name}`,
   "lag-seated": ({ screw, zone }) => `${screw.called} as lag screw through ${zone.name}`,
@@ -89,12 +89,12 @@ const words: Readonly<Record<SectionView, (pen: Pen, scene: SectionScene) => voi
   "lag-seated": lagSeatedWords,
 };
 
-/** "Not anatomy" in the strip of bone under the screw's thread, as large as the strip is high. */
-function boneWords(pen: Pen, { places, parts, x, axis, scale, bottom }: SectionScene): void {
-  const bone = x(places.far ?? places.tip);
-  const high = bottom - axis - (inMm(parts.screw.major) / 2) * scale - aroundWords;
-  const size = Math.min(typeSizes.small, high);
-  notAnatomy(pen, [bone + 1, bottom - 0.46 * size], x(places.near) - bone - 2, size);
+/** "Not anatomy" in clear paper beneath the bone: over the line that measures the length, or under the names of its pieces. */
+function boneWords(pen: Pen, { places, x, letter, bottom }: SectionScene, view: SectionView): void {
+  const from = x(Math.max(places.far ?? places.tip, places.tip)) + aroundWords;
+  const size = Math.max(apartSizes.least, Math.min(typeSizes.small, letter * 0.9));
+  const under = view === "lag-holes" ? letter * 1.5 : 0;
+  notAnatomy(pen, [from, bottom + under + 0.98 * size], x(places.near) - from, size);
 }
 
 /** A cut through plate, hole, screw and bone drawn from their numbers at one scale, measures beside them; bone is a sign, the length an example from the rack. */
@@ -114,7 +114,7 @@ export const section: Pictures["section"] = (id, view, parts, interfaces, size) 
       plateCut(group, scene);
       if (view !== "lag-holes") screwCut(group, scene);
       words[view](group, scene);
-      boneWords(group, scene);
+      boneWords(group, scene, view);
     }),
   );
   return { ...figure, facts };

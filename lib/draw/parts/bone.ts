@@ -3,7 +3,7 @@ import { around, boxAround } from "../layout/box.ts";
 import { within } from "../layout/outline-points.ts";
 import { textWidth } from "../text-widths.ts";
 import { apartSizes, type Dots, dots, typeSizes } from "../tokens.ts";
-import type { Scene } from "./scene.ts";
+import { glidingEnd, glidingWidth, pilotEnd, pilotWidth, type Scene } from "./scene.ts";
 
 const words = "not anatomy";
 const [largest, smallest] = [typeSizes.small, apartSizes.least];
@@ -48,40 +48,69 @@ export function boneBetween(
 }
 
 /** A channel drilled into bone: how wide, and to which abscissa, mm. */
-export type Channel = { readonly width: number; readonly to: number; readonly from?: number };
+type Channel = {
+  readonly name: "gliding" | "pilot";
+  readonly width: number;
+  readonly to: number;
+  readonly from: number;
+};
 
-/** Bone from the side with its near and far cortex, dots only, the frame's full height, with the channels drilled into it. */
-export function drawBone(pen: Pen, scene: Scene, channels: readonly Channel[] = []): void {
-  const { bone, height, axis } = scene;
-  const [top, bottom] = [0.3, height - 0.3];
-  const rims = { far: bone.cortex, near: bone.cortex };
-  pen.group("bone", {}, (group) => {
-    boneBetween(group, [bone.far, bone.near], [top, bottom], rims);
-    for (const { width, to, from = bone.near } of channels) {
-      group.box([to, axis - width / 2], from - to, width, { fill: "metal", stroke: "none" });
-      for (const y of [axis - width / 2, axis + width / 2])
-        group.line([Math.max(to, bone.far), y], [from, y], { stroke: "hair" });
-    }
-    const gap = (end: "far" | "near"): number =>
-      Math.max(
-        0,
-        ...channels.filter(({ to }) => end === "near" || to < bone.far).map(({ width }) => width),
-      );
-    for (const end of ["far", "near"] as const) {
-      const half = gap(end) / 2;
-      group.line([bone[end], top], [bone[end], axis - half], { stroke: "bold" });
-      group.line([bone[end], axis + half], [bone[end], bottom], { stroke: "bold" });
-    }
-  });
-  notAnatomy(pen, [0.5, height - 1.1], bone.near - 0.9);
+/** What is drilled in a frame, the near hole first; the pilot hole begins where the gliding one ends. */
+function channelsOf(scene: Scene): readonly Channel[] {
+  const { gliding, pilot } = scene.parts.drilled ?? {};
+  const { near } = scene.bone;
+  const channels: Channel[] = [];
+  const from = gliding ? glidingEnd(scene) : near;
+  if (gliding) channels.push({ name: "gliding", width: glidingWidth(scene), from: near, to: from });
+  if (pilot) channels.push({ name: "pilot", width: pilotWidth(scene), from, to: pilotEnd(scene) });
+  return channels;
 }
 
-/** Says once in a frame, from `x` on the baseline `y`, at most `room` mm long and `most` mm of font size, that its bone is a sign. */
-export function notAnatomy(pen: Pen, [x, y]: Spot, room: number, most: number = largest): void {
-  const size = Math.max(smallest, most * Math.min(1, room / textWidth(words, most)));
-  pen.box([x - 0.2, y - size * 0.78], textWidth(words, size) + 0.4, size * 1.06, {
+/** Where bone ends in a frame of a height, mm; its words stand clear beneath it. */
+export const boneFoot = (height: number): number => height - 3.7;
+
+/** Bone from the side with its near and far cortex, dots only, and what is drilled into it by the frame's step. */
+export function drawBone(pen: Pen, scene: Scene): void {
+  const { bone, height, axis } = scene;
+  const [top, bottom] = [0.3, boneFoot(height)];
+  const rims = { far: bone.cortex, near: bone.cortex };
+  const channels = channelsOf(scene);
+  pen.group("bone", {}, (group) => {
+    boneBetween(group, [bone.far, bone.near], [top, bottom], rims);
+    for (const [index, channel] of channels.entries())
+      drawChannel(group, scene, channel, channels[index + 1]?.width ?? 0);
+    for (const face of ["far", "near"] as const) {
+      const open = channels.filter(({ from, to }) => from >= bone[face] && to < bone[face]);
+      const half = Math.max(0, ...open.map(({ width }) => width)) / 2;
+      group.line([bone[face], top], [bone[face], axis - half], { stroke: "bold" });
+      group.line([bone[face], axis + half], [bone[face], bottom], { stroke: "bold" });
+    }
+  });
+  notAnatomy(pen, [0.5, height], bone.near - 1.6);
+}
+
+/** A channel's clear room and its walls; its end is closed but for the narrower one that goes on. */
+function drawChannel(
+  pen: Pen,
+  { axis, bone }: Scene,
+  { name, width, from, to }: Channel,
+  onward: number,
+): void {
+  const half = width / 2;
+  pen.box([to, axis - half], from - to, width, {
     fill: "metal",
     stroke: "none",
+    data: { channel: name },
   });
-  pen.words([x, y], words, { size });
+  for (const side of [-half, half]) {
+    pen.line([Math.max(to, bone.far), axis + side], [from, axis + side], { stroke: "hair" });
+    if (to > bone.far)
+      pen.line([to, axis + side], [to, axis + (Math.sign(side) * onward) / 2], { stroke: "hair" });
+  }
+}
+
+/** Says once in a figure, from `x` on, over `foot`, at most `room` mm long and `most` mm of font size, that its bone is a sign. */
+export function notAnatomy(pen: Pen, [x, foot]: Spot, room: number, most: number = largest): void {
+  const size = Math.max(smallest, most * Math.min(1, room / textWidth(words, most)));
+  pen.words([x, foot - 0.24 * size], words, { size });
 }

@@ -85,7 +85,20 @@ export function glidingWidth({ parts, scale }: Scene): number {
   return ((parts.screw?.gliding ?? drill ?? parts.screw?.major ?? 3500) / 1000) * scale;
 }
 
-/** Where the pilot hole ends on paper: past the far cortex, or just inside the near one where the chain stops there. */
+/** Whether the pilot hole goes through both cortices. */
+export const throughBone = (drilled: StepParts["drilled"]): boolean =>
+  (drilled?.pilot ?? "both-cortices") === "both-cortices";
+
+/** Where the gliding hole ends on paper: just inside the near cortex. */
+export const glidingEnd = ({ bone }: Scene): number => bone.near - bone.cortex - 1;
+
+/** Where the pilot hole ends on paper: past the far cortex, just inside the near one where the technique stops there, between the two where the surgeon decides how deep. */
 export function pilotEnd({ parts, bone }: Scene): number {
-  return parts.nearCortexOnly ? bone.near - bone.cortex - 1.6 : bone.far - 1;
+  const inside = bone.near - bone.cortex;
+  const ends = {
+    "both-cortices": bone.far - 1.6,
+    "near-cortex": inside - 1.6,
+    "surgeon-decides": inside - (inside - bone.far) * 0.5,
+  };
+  return ends[parts.drilled?.pilot ?? "both-cortices"];
 }

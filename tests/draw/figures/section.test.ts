@@ -172,6 +172,61 @@ describe("a cut through hole and screw", () => {
     }
   });
 
+  test.each([
+    ["seated", locking()],
+    ["seated", { ...plain(), depth: "surgeon-decides" }],
+    ["lag-holes", plain({ gliding: 3500 })],
+    ["lag-seated", plain({ gliding: 3500 })],
+  ] as const)("says not anatomy in clear paper, off dots, lines and leaders, %s", (view, parts) => {
+    for (const [width, height, letter] of [
+      [60.6, 30, 2.7],
+      [88, 30, 2.7],
+      [94, 46, 4],
+    ] as const) {
+      const { svg } = section("s", view, parts, sampleInterfaces, { width, height, letter });
+      const words = readSvg(/<text[^>]*>not anatomy/.exec(svg)?.[0] ?? "")[0]?.attributes;
+      const [x, y, size] = ["x", "y", "font-size"].map((name) => Number(words?.[name]));
+      if (x === undefined || y === undefined || size === undefined) throw new Error("No words");
+      const [from, to] = [x - 0.5, x + textWidth("not anatomy", size) + 0.5];
+      const [top, bottom] = [y - 0.72 * size, y + 0.22 * size];
+      const dots = [...svg.matchAll(/d="([^"]*)"[^>]*data-bone=/g)].flatMap(([, d = ""]) =>
+        [...d.matchAll(/M[\d.]+ ([\d.]+)/g)].map(([, at]) => Number(at)),
+      );
+      expect(Math.max(...dots) + 0.2).toBeLessThan(top);
+      const crossing = readSvg(svg)
+        .filter(({ name }) => name === "line")
+        .map(pointsOf)
+        .filter((ends) => {
+          const [xs, ys] = [ends.map(([at]) => at), ends.map(([, at]) => at)];
+          const beside = Math.max(...xs) < from || Math.min(...xs) > to;
+          return !beside && Math.max(...ys) > top + 0.1 && Math.min(...ys) < bottom;
+        });
+      expect([view, width, crossing]).toEqual([view, width, []]);
+    }
+  });
+
+  test("says over a lag screw's holes which is drilled first", () => {
+    const elements = readSvg(drawn(plain({ gliding: 3500 }), "lag-holes").svg);
+    const measureAt = (name: string) =>
+      elements.find(({ attributes }) => attributes["data-dimension"] === name)?.attributes["x1"];
+    const { svg } = drawn(plain({ gliding: 3500 }), "lag-holes");
+    const wordAt = (word: string) => new RegExp(`<text x="([\\d.]+)"[^>]*>${word}<`).exec(svg)?.[1];
+    expect(wordAt("first")).toBe(measureAt("gliding"));
+    expect(wordAt("then")).toBe(measureAt("pilot"));
+    expect(measureAt("gliding")).not.toBe(measureAt("pilot"));
+  });
+
+  test("ends the bone before the measures where the surgeon decides how deep, without a far face", () => {
+    const { svg, title } = drawn({ ...plain(), depth: "surgeon-decides" });
+    const dots = [...svg.matchAll(/d="([^"]*)"[^>]*data-bone=/g)].flatMap(([, d = ""]) =>
+      [...d.matchAll(/M([\d.]+) /g)].map(([, at]) => Number(at)),
+    );
+    const core = readSvg(svg).find(({ attributes }) => attributes["data-dimension"] === "core");
+    expect(Math.min(...dots)).toBeGreaterThan(Number(core?.attributes["x1"]) + 0.5);
+    expect(title).not.toContain("near side only");
+    expect(drawn({ ...plain(), depth: "near-cortex" }).title).toContain("near side only");
+  });
+
   test("keeps a plain head's plate on the bone and a locking head's plate off it", () => {
     const gap = (parts: SectionParts): number => {
       const { svg } = drawn(parts);

@@ -1,6 +1,6 @@
 import { drawBone } from "../../parts/bone.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { pilotEnd, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { pilotEnd, type StepDrawing } from "../../parts/scene.ts";
 import { drawScrew, drawTool, toolShape } from "../../parts/tool.ts";
 import { turnArrow } from "../../parts/turn-arrow.ts";
 
@@ -8,7 +8,7 @@ import { turnArrow } from "../../parts/turn-arrow.ts";
 export const driveScrew: StepDrawing = (pen, scene) => {
   const { parts, plate, scale } = scene;
   const top = plate.to + ((parts.screw?.head.height ?? 2500) / 1000) * scale + 1.6;
-  drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
+  drawBone(pen, scene);
   drawPlateSection(pen, scene);
   if (parts.driver) drawTool(pen, scene, toolShape(scene, parts.driver), top - 1.2);
   drawScrew(pen, scene, pilotEnd(scene) + 5, top);

@@ -1,20 +1,20 @@
 import { arrow } from "../../parts/arrow.ts";
 import { drawBone } from "../../parts/bone.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { glidingWidth, type StepDrawing } from "../../parts/scene.ts";
+import { glidingEnd, type StepDrawing } from "../../parts/scene.ts";
 import { drawShortened, toolShape } from "../../parts/tool.ts";
 
 /** The insert slides through the plate into the gliding hole. */
 export const placeInsert: StepDrawing = (pen, scene) => {
-  const { parts, bone, width, height, plate } = scene;
-  drawBone(pen, scene, [{ width: glidingWidth(scene), to: bone.near - bone.cortex }]);
+  const { parts, width, height, plate } = scene;
+  drawBone(pen, scene);
   drawPlateSection(pen, scene);
   if (parts.insert)
     drawShortened(
       pen,
       scene,
       toolShape(scene, parts.insert),
-      bone.near - bone.cortex + 0.4,
+      glidingEnd(scene) + 0.4,
       width - 1.5,
       9,
     );

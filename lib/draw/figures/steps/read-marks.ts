@@ -8,9 +8,9 @@ import { drawTool, toolShape } from "../../parts/tool.ts";
 export const readMarks: StepDrawing = (pen, scene) => {
   const { parts, width, height, axis } = scene;
   const end = width * 0.76;
-  drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) - 0.6 }]);
+  drawBone(pen, scene);
   drawPlateSection(pen, scene);
-  if (parts.drill) drawTool(pen, scene, toolShape(scene, parts.drill), pilotEnd(scene) - 0.6, end);
+  if (parts.drill) drawTool(pen, scene, toolShape(scene, parts.drill), pilotEnd(scene), end);
   const half = pilotWidth(scene) / 2;
   pen.box([end - 1, axis - half], width - end, half * 2, { fill: "metal" });
   for (const [at, x] of [end + 1.4, end + 4.2, end + 7].entries())

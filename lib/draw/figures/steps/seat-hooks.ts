@@ -1,6 +1,6 @@
 import type { Spot } from "../../canvas.ts";
 import { arrow } from "../../parts/arrow.ts";
-import { boneDots, notAnatomy } from "../../parts/bone.ts";
+import { boneDots, boneFoot, notAnatomy } from "../../parts/bone.ts";
 import type { StepDrawing } from "../../parts/scene.ts";
 
 /** The plate from the side, its hooks reaching over the edge of the bone and pressed home. */
@@ -9,7 +9,7 @@ export const seatHooks: StepDrawing = (pen, { width, height, scale, parts }) => 
   const thick = Math.min(((parts.plateThickness ?? 2000) / 1000) * scale, 3);
   const [edge, top] = [width * 0.3, height * 0.42];
   const right = width - 0.6;
-  const bottom = height - 0.3;
+  const bottom = boneFoot(height);
   const corner: readonly Spot[] = [
     [right, top],
     [edge + 2.5, top],
@@ -46,5 +46,5 @@ export const seatHooks: StepDrawing = (pen, { width, height, scale, parts }) => 
   const count = parts.hooks?.count;
   if (count !== undefined)
     pen.words([0.6, 4], count === 1 ? "1 hook" : `${count} hooks`, { size: "body", weight: 600 });
-  notAnatomy(pen, [edge + 2, height - 1.6], right - edge - 3);
+  notAnatomy(pen, [edge + 2, height], right - edge - 3);
 };

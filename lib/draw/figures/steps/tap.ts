@@ -1,20 +1,20 @@
 import { drawBone } from "../../parts/bone.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { pilotEnd, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { pilotEnd, type Scene, type StepDrawing } from "../../parts/scene.ts";
 import { drawTool, toolShape } from "../../parts/tool.ts";
 import { turnArrow } from "../../parts/turn-arrow.ts";
 
+/** Where the tap's tip stands: through the near cortex only where the technique says so, else at the end of the hole. */
+function tapEnd(scene: Scene): number {
+  const { bone, parts } = scene;
+  const end = Math.max(pilotEnd(scene) + 0.6, bone.far + 1);
+  return parts.drilled?.tapped === "near-cortex" ? Math.max(end, bone.near - bone.cortex - 3) : end;
+}
+
 /** The tap turned into the drilled hole. */
 export const tap: StepDrawing = (pen, scene) => {
-  const { parts, bone } = scene;
-  drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
+  drawBone(pen, scene);
   drawPlateSection(pen, scene);
-  if (parts.tap)
-    drawTool(
-      pen,
-      scene,
-      toolShape(scene, parts.tap),
-      parts.nearCortexOnly ? bone.near - bone.cortex - 3 : bone.far + 1,
-    );
+  if (scene.parts.tap) drawTool(pen, scene, toolShape(scene, scene.parts.tap), tapEnd(scene));
   turnArrow(pen, scene);
 };

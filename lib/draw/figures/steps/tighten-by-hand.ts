@@ -1,6 +1,6 @@
 import { drawBone } from "../../parts/bone.ts";
 import { drawPlateSection } from "../../parts/plate-section.ts";
-import { pilotEnd, pilotWidth, type StepDrawing } from "../../parts/scene.ts";
+import { pilotEnd, type StepDrawing } from "../../parts/scene.ts";
 import { seatedTop } from "../../parts/seated-screw.ts";
 import { drawScrew, drawTool, toolShape } from "../../parts/tool.ts";
 import { turnArrow } from "../../parts/turn-arrow.ts";
@@ -9,7 +9,7 @@ import { turnArrow } from "../../parts/turn-arrow.ts";
 export const tightenByHand: StepDrawing = (pen, scene) => {
   const { parts } = scene;
   const top = seatedTop(scene);
-  drawBone(pen, scene, [{ width: pilotWidth(scene), to: pilotEnd(scene) }]);
+  drawBone(pen, scene);
   drawPlateSection(pen, scene);
   const joint = top + 7;
   if (parts.driver) drawTool(pen, scene, toolShape(scene, parts.driver), top - 1.2, joint + 0.5);

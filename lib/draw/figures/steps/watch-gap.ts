@@ -1,5 +1,5 @@
 import { arrow } from "../../parts/arrow.ts";
-import { boneDots, boxRim, notAnatomy } from "../../parts/bone.ts";
+import { boneDots, boneFoot, boxRim, notAnatomy } from "../../parts/bone.ts";
 import type { StepDrawing } from "../../parts/scene.ts";
 
 /** Two pieces of bone under the plate; the gap between them closes. */
@@ -11,7 +11,7 @@ export const watchGap: StepDrawing = (pen, { width, height, scale, parts }) => {
     [0.6, middle - gap],
     [middle + gap, width - 0.6],
   ] as const) {
-    const tall = height - 0.3 - top;
+    const tall = boneFoot(height) - top;
     boneDots(pen, "marrow", boxRim([from, top], to - from, tall));
     pen.box([from, top], to - from, tall, { stroke: "bold" });
   }
@@ -43,5 +43,5 @@ export const watchGap: StepDrawing = (pen, { width, height, scale, parts }) => {
     });
     arrow(pen, [middle + side * (gap + 9.6), y], [middle + side * (gap + 1.6), y]);
   }
-  notAnatomy(pen, [1.4, height - 1.7], middle - gap - 2.6);
+  notAnatomy(pen, [1.4, height], middle - gap - 2.6);
 };

@@ -10,13 +10,15 @@ export type Bore = {
   readonly to: number;
 };
 
+/** Where bone without a far face begins, in letters: clear of the measures before the tip. */
+const besideMeasures = 1.6;
 const crack: readonly number[] = [0, 0.5, -0.35, 0.4, -0.5, 0.2, 0];
 
 /** Bone in section, dots only, with what is bored into it; in two pieces where the view has a split. */
 export function boneCut(pen: Pen, scene: SectionScene, bores: readonly Bore[]): void {
-  const { places, axis, scale, x, top, bottom } = scene;
+  const { places, axis, scale, x, top, bottom, letter } = scene;
   const { near, far, cortex, split } = places;
-  const [left, right] = [far === undefined ? 0.4 : x(far), x(near)];
+  const [left, right] = [far === undefined ? letter * besideMeasures : x(far), x(near)];
   const rim = cortex * scale;
   pen.group("bone", {}, (group) => {
     const rims = { far: far === undefined ? 0 : rim, near: rim };

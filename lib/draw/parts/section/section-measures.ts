@@ -46,7 +46,7 @@ export function lengthMeasure(pen: Pen, scene: SectionScene): void {
   const { places, parts, x, axis, scale, bottom, height, width, letter } = scene;
   const { screw } = parts;
   const length = exampleLength(screw);
-  const y = bottom + letter * 0.86;
+  const y = bottom + letter * 1.2;
   const [a, b] = [x(places.tip), x(places.datum)];
   extension(pen, [a, axis + 0.4], [a, y + measures.past]);
   extension(pen, [b, axis + (inMm(screw.head.diameter) / 2) * scale], [b, y + measures.past]);

@@ -38,7 +38,7 @@ function seated({ screw, zone }: SectionParts, thickness: number): { seat: numbe
 
 /** Lays out a cut view from the numbers alone. */
 export function sectionPlaces(view: SectionView, parts: SectionParts): SectionPlaces {
-  const { screw, zone, plateThickness, oneSide = false } = parts;
+  const { screw, zone, plateThickness, depth = "both-cortices" } = parts;
   const thickness = inMm(plateThickness);
   const height = inMm(screw.head.height);
   const threaded = zone.kind === "threaded";
@@ -48,7 +48,7 @@ export function sectionPlaces(view: SectionView, parts: SectionParts): SectionPl
   const tip = datum - inMm(parts.length ?? exampleLength(screw));
   const inner = -thickness;
   const near = threaded ? Math.min(inner, under) - standOff : inner;
-  const through = !oneSide && near - tip - past >= least;
+  const through = depth === "both-cortices" && near - tip - past >= least;
   const far = tip + past;
   return {
     inner,

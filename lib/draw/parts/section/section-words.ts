@@ -40,20 +40,31 @@ export function seatedWords(pen: Pen, scene: SectionScene): void {
   say(pen, scene, [left, top + letter * 2.29], "plate down", told);
 }
 
-/** The width of a hole within it, named above the picture by the drill that makes it; the name stands `aside` of the leader, mm. */
+/** The width of a hole within it, named above the picture by the drill that makes it; over it stands which comes first; the name stands `aside` of the leader, mm. */
 function holeMeasure(
   pen: Pen,
   scene: SectionScene,
   at: number,
-  { name, width, aside }: { readonly name: string; readonly width: Um; readonly aside: number },
+  {
+    name,
+    width,
+    order,
+    aside,
+  }: {
+    readonly name: string;
+    readonly width: Um;
+    readonly order: string;
+    readonly aside: number;
+  },
 ): void {
   const { axis, scale, top, letter } = scene;
   const half = (inMm(width) * scale) / 2;
   dimension(pen, { name, size: inMm(width) }, [at, axis - half], [at, axis + half]);
   extension(pen, [at, top - letter * 0.74], [at, axis - half]);
-  say(pen, scene, [at + aside, overhead(scene)], `${name} drill`, amid);
-  const number = [at, overhead(scene) + letter * 1.14] as const;
-  say(pen, scene, number, mm(width), { anchor: "middle" });
+  const [y, line] = [overhead(scene), letter * 1.14];
+  say(pen, scene, [at, y], order, { anchor: "middle" });
+  say(pen, scene, [at + aside, y + line], `${name} drill`, amid);
+  say(pen, scene, [at, y + line * 2], mm(width), { anchor: "middle" });
 }
 
 /** The middles of the two pieces of bone on paper, mm. */
@@ -78,8 +89,18 @@ export function lagHolesWords(pen: Pen, scene: SectionScene): void {
   const at = pieces(scene);
   const { pilot, gliding, major } = parts.screw;
   const drills = asideOf(scene, at, ["pilot drill", "gliding drill"]);
-  holeMeasure(pen, scene, at.far, { name: "pilot", width: pilot, aside: -drills });
-  holeMeasure(pen, scene, at.near, { name: "gliding", width: gliding ?? major, aside: drills });
+  holeMeasure(pen, scene, at.far, {
+    name: "pilot",
+    width: pilot,
+    order: "then",
+    aside: -drills,
+  });
+  holeMeasure(pen, scene, at.near, {
+    name: "gliding",
+    width: gliding ?? major,
+    order: "first",
+    aside: drills,
+  });
   const [far, near] = ["far piece", "near piece"] as const;
   const aside = asideOf(scene, at, [far, near]);
   say(pen, scene, [at.far - aside, bottom + letter * 1.25], far, amid);
