@@ -25,8 +25,8 @@ type Day = { readonly staging: string; readonly today: string };
 
 const read = (staging: string, id: string, format: string): Uint8Array =>
   readFileSync(join(staging, `pdf/${id}.${format}.pdf`));
-const slugOf = ({ identity: { card, issue } }: SheetView, today: string): string =>
-  `${card} · ${issue} · ${today}`;
+const slugOf = ({ identity: { card, issue, date } }: SheetView): string =>
+  `${card} · ${issue} · ${date}`;
 
 /** Cards of two faces, many on a paper, ready to print on both sides and to cut. */
 async function pockets(
@@ -49,7 +49,7 @@ async function pockets(
         front: read(staging, `${base}-front`, format.id),
         back: read(staging, `${base}-back`, format.id),
         offset: [right / 1000, up / 1000],
-        slug: slugOf(front, today),
+        slug: slugOf(front),
         font: readFileSync(font),
         day: today,
       });
@@ -128,7 +128,7 @@ async function forPrintShop(
           : [];
     if (faces.length === 0 || sheet.practice) continue;
     const title = `${sheet.title}, ${format.name}, with bleed and crop marks, print only`;
-    const slug = slugOf(sheet, today);
+    const slug = slugOf(sheet);
     const pdf = await printShop({
       title,
       subject: slug,
@@ -174,7 +174,7 @@ async function forLaminator(
         title,
         subject: cards.map(({ identity }) => identity.card).join(", "),
         faces: cards.map((sheet, at) =>
-          faceOf(sheet, `${slugOf(sheet, today)} · ${at + 1} of ${cards.length}`, staging),
+          faceOf(sheet, `${slugOf(sheet)} · ${at + 1} of ${cards.length}`, staging),
         ),
         font: readFileSync(font),
         day: today,

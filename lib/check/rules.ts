@@ -66,6 +66,7 @@ import { permittedScrewFitsItsHole } from "./rules/permitted-screw-fits-its-hole
 import { pilotDrillHasASpare } from "./rules/pilot-drill-has-a-spare.ts";
 import { pilotSuitsTheCore } from "./rules/pilot-suits-the-core.ts";
 import { plainScrewsComeBeforeLocking } from "./rules/plain-screws-come-before-locking.ts";
+import { planFollowsItsOrderOfWork } from "./rules/plan-follows-its-order-of-work.ts";
 import { planHasItsChain } from "./rules/plan-has-its-chain.ts";
 import { planRunsInOrder } from "./rules/plan-runs-in-order.ts";
 import { plateSideMatchesTheCase } from "./rules/plate-side-matches-the-case.ts";
@@ -182,6 +183,7 @@ export const rules: readonly Rule[] = [
   pilotDrillHasASpare,
   pilotSuitsTheCore,
   plainScrewsComeBeforeLocking,
+  planFollowsItsOrderOfWork,
   planHasItsChain,
   planRunsInOrder,
   plateSideMatchesTheCase,

@@ -67,6 +67,7 @@ export const sampleStep: StepView["steps"][number] = {
   frame: figure("<svg/>"),
   decides: "",
   skip: "",
+  aside: "",
   cautions: [],
   tally: [],
 };

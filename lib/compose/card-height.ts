@@ -84,7 +84,8 @@ export function stepHeight({ pictures }: Told, step: Step, { format }: SheetFram
   const words =
     headHeight(pictures, step, width, sizes) +
     body([{ text: step.say }], width) +
-    linesIn(pictures, [{ text: step.skip }], width, sizes.note) * sizes.note * leading.note +
+    body([{ text: step.skip }], width) +
+    linesIn(pictures, [{ text: step.aside }], width, sizes.note) * sizes.note * leading.note +
     warned +
     Math.ceil((step.tally.length * tick.wide) / width) * tick.high;
   return Math.max(step.frame.height, words) + aroundRow;

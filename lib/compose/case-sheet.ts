@@ -1,5 +1,5 @@
 import { known } from "../model/catalogue.ts";
-import type { Chain } from "../model/chain.ts";
+import type { Chain, Role } from "../model/chain.ts";
 import { labelSpan } from "../model/label-span.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import { wholeMm } from "../model/measure.ts";
@@ -7,6 +7,7 @@ import { plateTitle } from "../model/plate-name.ts";
 import type { CaseView, SheetFrame, WarningBox, WarningLine } from "../model/sheet.ts";
 import type { Case } from "../model/site.ts";
 import { typeSizes } from "../model/type-sizes.ts";
+import { linkOf } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
@@ -16,6 +17,7 @@ import { notesHeight } from "./notes-height.ts";
 import { sideWords } from "./plate-facts.ts";
 import { linesOf } from "./printed-lines.ts";
 import { inNoTray, pullList } from "./pull-list.ts";
+import { listed } from "./spoken.ts";
 import { unparted } from "./unparted.ts";
 
 function missingBox(pull: CaseView["pull"], checked: string): WarningBox {
@@ -51,6 +53,32 @@ function rowLengths(run: readonly Planned[]): string {
     .join("\n");
 }
 
+/** What can be another than at the row before, as it is called. */
+const exchanged = [
+  ["drill", ["pilot-drill", "gliding-drill"]],
+  ["guide", ["guide", "gliding-guide"]],
+  ["sleeve", ["sleeve"]],
+  ["driver", ["driver"]],
+  ["limiter", ["limiter"]],
+] as const;
+
+/** Which instruments a row changes from those of the row before it ("Change drill and driver: "); nothing where there is none before, or none changes. */
+function changeWords(before: Chain | undefined, now: Chain | undefined): string {
+  if (before === undefined || now === undefined) return "";
+  const lying = (chain: Chain, roles: readonly Role[]): string =>
+    roles
+      .map((role) => {
+        const link = linkOf(chain, role);
+        return `${link?.instrument ?? ""} ${link?.end ?? ""}`;
+      })
+      .join();
+  const named = exchanged.flatMap(([name, roles]) => {
+    const nothing = roles.every((role) => linkOf(now, role)?.instrument === undefined);
+    return nothing || lying(before, roles) === lying(now, roles) ? [] : [name];
+  });
+  return named.length > 0 ? `Change ${listed(named)}: ` : "";
+}
+
 /** The plan in its order; neighbours of one kind of hole filled in the same way share a row. */
 function planRows(
   composing: Composing,
@@ -68,9 +96,11 @@ function planRows(
     if (run && filling(run[0]) === filling(planned)) run.push(planned);
     else runs.push([planned]);
   }
-  return runs.map((run) => {
+  return runs.map((run, index) => {
     const [first] = run;
     const chain = chainOf(first);
+    const before = runs[index - 1];
+    const changes = changeWords(before && chainOf(before[0]), chain);
     const { kind } = known(catalogue.zones, first.zone);
     const opening = openingOf(first) ?? kind;
     return {
@@ -78,7 +108,10 @@ function planRows(
       hole: `${labelSpan(run.map(({ hole }) => hole))} ${partWords(kind, opening)}`,
       called: known(catalogue.screws, first.screw).called,
       technique: known(catalogue.recipes, first.recipe).phrase ?? "",
-      hand: chain === undefined ? "no chain: ask" : unparted(handWords(composing, chain)),
+      hand:
+        chain === undefined
+          ? "no chain: ask"
+          : `${changes}${unparted(handWords(composing, chain))}`,
       lengths: rowLengths(run),
     };
   });
@@ -131,12 +164,18 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
   const pull = pullList(composing, facts, chains);
   const checked = site.trays.map(({ checked: { date } }) => date).sort()[0] ?? "never";
   const recipes = [...new Set(plan.map(({ recipe }) => recipe))];
+  const expired = facts.expires < composing.today;
   const about = {
     id: id.startsWith("case-") ? id : `case-${id}`,
     system: plate.system,
     title: `${facts.code}: ${facts.name}`,
-    lead: facts.note ?? "The plan as told. The surgeon decides plate, holes, order and lengths.",
-    cautions: recipes.flatMap((recipe) => known(catalogue.recipes, recipe).required_cautions),
+    lead: expired
+      ? `Expired on ${facts.expires}: do not use.`
+      : (facts.note ?? "The plan as told. The surgeon decides plate, holes, order and lengths."),
+    cautions: [
+      ...(facts.procedure ? known(catalogue.procedures, facts.procedure).required_cautions : []),
+      ...recipes.flatMap((recipe) => known(catalogue.recipes, recipe).required_cautions),
+    ],
     origin: facts.file,
     kind: "case" as const,
     shows: [`case/${id}`, `plate/${plate.id}`, ...chains.map((chain) => `chain/${chain.id}`)],
@@ -151,7 +190,9 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
       sideWords: sideWords(facts.side),
       plateWords: plateTitle(plate, plate.holesInRow),
       siteWords: `${site.name}; trays checked ${checked}`,
-      expires: `Expires ${facts.expires}. Destroy after the case.`,
+      expires: expired
+        ? `Expired on ${facts.expires}: do not use. Destroy this sheet.`
+        : `Expires ${facts.expires}. Destroy after the case.`,
       map: pictures.plateMap(`${about.id}-map`, plate, size, {
         marked: plan.map(({ hole }) => hole),
       }),

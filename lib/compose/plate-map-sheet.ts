@@ -131,7 +131,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
         .filter((chain) => zones.has(chain.zone) && chain.system === plate.system && !isLag(chain))
         .map((chain) => `chain/${chain.id}`),
     ],
-    lead: "Say the side aloud before the plate is opened. Say which part of the hole.",
+    lead: `${plate.side === "none" ? "Read the plate's mark" : "Say the side aloud"} before the plate is opened. Say which part of the hole.`,
     cautions: [],
     kind: "plate-map" as const,
     trueSize: false,

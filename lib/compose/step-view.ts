@@ -4,7 +4,7 @@ import type { Figure } from "../model/figure.ts";
 import type { ProcedureStep, Query, RecipeStep } from "../model/recipe.ts";
 import type { SheetFrame, StepView } from "../model/sheet.ts";
 import { cardRoom, stepHeight } from "./card-height.ts";
-import { linkFor } from "./chain-groups.ts";
+import { linkFor, linkOf } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { cautionViews } from "./frame.ts";
 import type { SectionsWanted } from "./section-views.ts";
@@ -80,17 +80,37 @@ export function inHandOf(composing: Composing, chain: Chain, step: RecipeStep): 
   return [...screw, ...tools].join(" + ");
 }
 
-const deciders = {
-  surgeon: "the surgeon",
-  "instructions-or-protocol": "instructions for use or local protocol",
-} as const;
+/** When a step is left out, in words, by who decides it; nothing where it never is. `needed` where it is done unless the surgeon says otherwise. */
+function leftOut(
+  { skip }: RecipeStep | ProcedureStep,
+  needed: boolean,
+): Pick<StepView["steps"][number], "skip" | "aside"> {
+  if (skip === undefined) return { skip: "", aside: "" };
+  if (needed) return { skip: "Left out only if the surgeon says so.", aside: "" };
+  const when = skip.when.replace(/\.$/, "").replace(/^./u, (first) => first.toLowerCase());
+  return skip.by === "surgeon"
+    ? { skip: `Only if the surgeon asks: ${when}.`, aside: "" }
+    : { skip: "", aside: `Not where ${when}: instructions for use or local protocol decide.` };
+}
 
-/** A step as printed; `frame` is its drawing, `inHand` what is called out and `handedWith` what goes with it. */
+/** Whether a step hands a tap that its screw cannot do without. */
+export const needsTap = (chain: Chain, { verb }: RecipeStep): boolean =>
+  verb === "tap" && linkOf(chain, "tap")?.required === true;
+
+/** A step as printed; `frame` is its drawing, `inHand` what is called out and `handedWith` what goes with it; `needed` where it is done unless the surgeon says otherwise. */
 export function stepView(
   composing: Composing,
   step: RecipeStep | ProcedureStep,
   index: number,
-  drawn: { readonly frame: Figure; readonly inHand: string; readonly handedWith: string },
+  {
+    needed = false,
+    ...drawn
+  }: {
+    readonly frame: Figure;
+    readonly inHand: string;
+    readonly handedWith: string;
+    readonly needed?: boolean;
+  },
 ): StepView["steps"][number] {
   return {
     number: String(index + 1),
@@ -98,10 +118,7 @@ export function stepView(
     say: step.say,
     ...drawn,
     decides: step.decides === undefined ? "" : "Surgeon decides",
-    skip:
-      step.skip === undefined
-        ? ""
-        : `May be left out: ${step.skip.when.replace(/\.$/, "")} (${deciders[step.skip.by]}).`,
+    ...leftOut(step, needed),
     cautions: cautionViews(composing, step.cautions),
     tally: step.tally === undefined ? [] : boxes[step.tally],
   };

@@ -8,7 +8,7 @@ import { grouped } from "./grouped.ts";
 import { capital, listed } from "./spoken.ts";
 import { cutsWanted } from "./step-cuts.ts";
 import { stepParts } from "./step-parts.ts";
-import { inHandOf, stepsByFrame, stepView } from "./step-view.ts";
+import { inHandOf, needsTap, stepsByFrame, stepView } from "./step-view.ts";
 
 function sheets(
   composing: Composing,
@@ -30,7 +30,8 @@ function sheets(
         const { interfaces } = catalogue;
         const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, interfaces, size);
         const inHand = inHandOf(composing, chain, step);
-        return stepView(composing, step, index, { frame, inHand, handedWith: "" });
+        const needed = needsTap(chain, step);
+        return stepView(composing, step, index, { frame, inHand, handedWith: "", needed });
       }),
   );
   const atSteps = new Set(recipe.steps.flatMap(({ cautions }) => cautions));

@@ -144,7 +144,9 @@ export type StepView = SheetFrame & {
     readonly handedWith: string;
     readonly frame: Figure;
     readonly decides: string;
+    /** When the surgeon has it left out; and when instructions or protocol do, in the size of notes. */
     readonly skip: string;
+    readonly aside: string;
     readonly cautions: readonly CautionView[];
     readonly tally: readonly string[];
   }[];

@@ -236,6 +236,7 @@ function steps(): StepView {
     frame: rectangle(`f${number}`, 38, 20),
     decides: "",
     skip: "",
+    aside: "",
     cautions: [],
     tally: [],
     ...more,
@@ -251,7 +252,8 @@ function steps(): StepView {
       }),
       step(2, "Measure", "gauge 10–70", {
         decides: "Surgeon decides",
-        skip: "May be left out: when the marks were read (the surgeon).",
+        skip: "Only if the surgeon asks: the screw cuts its own thread.",
+        aside: "Not where the marks were read: instructions for use or local protocol decide.",
       }),
       step(3, "Tighten to the limit", "limiter 1.6 N·m", {
         handedWith: "driver 20, handle S",

@@ -181,7 +181,7 @@ export function phrasesOf(catalogue: Catalogue, { kind, id }: Fact): readonly Ph
     case: () =>
       of(catalogue.cases, ({ holes, expires, plan }) => [
         phrase("holes in the row", ["holes"], `${holes} holes`),
-        phrase("expiry", ["expires"], `Expires ${expires}`),
+        phrase("expiry", ["expires"], `Expires ${expires}`, `Expired on ${expires}`),
         ...plan.flatMap(({ lengths, order }, index) => [
           phrase("order of work", ["plan", index, "order"], String(order)),
           ...(lengths

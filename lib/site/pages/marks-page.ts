@@ -13,7 +13,7 @@ export function marksPage(input: SiteInput): Page {
       { kind: "search" },
       {
         kind: "text",
-        text: "One mark may stand on several things: a drill and its sleeve bear the same number. Read the noun with the number.",
+        text: "One mark may stand on several things: a sleeve bears the number of its screw, and some drill may bear it too. Read the noun with the number.",
       },
       {
         kind: "table",

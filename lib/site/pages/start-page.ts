@@ -34,11 +34,17 @@ function pictures({ catalogue, derived, pictures: drawn, sheets }: SiteInput) {
   };
 }
 
-function caseLinks({ sheets }: SiteInput): readonly Link[] {
+/** The cases, those that are over marked so. */
+function caseLinks({ catalogue, sheets, today }: SiteInput): readonly Link[] {
+  const over = new Set(
+    [...catalogue.cases.values()].flatMap(({ code, expires }) => (expires < today ? [code] : [])),
+  );
   const cases = sheets.filter(({ kind }) => kind === "case");
   return [...new Set(cases.map(({ id }) => id))].flatMap((id): Link[] => {
     const sheet = cases.find((one) => one.id === id);
-    return sheet ? [{ text: cardTitle(sheet), to: cardPath(sheet) }] : [];
+    if (sheet?.kind !== "case") return [];
+    const note = over.has(sheet.code) ? { note: "expired: do not use" } : {};
+    return [{ text: cardTitle(sheet), to: cardPath(sheet), ...note }];
   });
 }
 

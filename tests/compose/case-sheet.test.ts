@@ -1,0 +1,59 @@
+import { describe, expect, test } from "vitest";
+import { compose } from "../../lib/compose/compose.ts";
+import { derive } from "../../lib/derive/derive.ts";
+import { pictures } from "../../lib/draw/pictures.ts";
+import { loadLibrary } from "../../lib/index.ts";
+import type { CaseView, StepView } from "../../lib/model/sheet.ts";
+
+const { catalogue } = loadLibrary("content");
+if (!catalogue) throw new Error("The demo library does not resolve");
+const derived = derive(catalogue);
+const sheetsOn = (today: string) => compose({ catalogue, derived, pictures, today });
+const caseOn = (today: string, code: string): CaseView => {
+  const found = sheetsOn(today).find((sheet) => sheet.kind === "case" && sheet.code === code);
+  if (found?.kind !== "case") throw new Error(`No ${code}`);
+  return found;
+};
+
+describe("a case sheet", () => {
+  test("says when it expires until that day, and then that it is not to be used", () => {
+    const last = caseOn("2026-10-07", "CASE-A");
+    expect(last.expires).toBe("Expires 2026-10-07. Destroy after the case.");
+    expect(last.lead).toContain("The surgeon decides");
+    const after = caseOn("2026-10-08", "CASE-A");
+    expect(after.expires).toBe("Expired on 2026-10-07: do not use. Destroy this sheet.");
+    expect(after.lead).toBe("Expired on 2026-10-07: do not use.");
+  });
+
+  test("says which instruments change between rows, and none before the first", () => {
+    expect(
+      caseOn("2026-10-02", "CASE-A").rows.map(({ hand }) => /^Change [^:]*/.exec(hand)?.[0]),
+    ).toEqual([
+      undefined,
+      "Change guide",
+      "Change drill, sleeve, driver and limiter",
+      "Change drill, sleeve, driver and limiter",
+    ]);
+  });
+
+  test("carries the cautions of the order of work that it names", () => {
+    const words = caseOn("2026-10-02", "CASE-B").cautions.map(({ text }) => text);
+    expect(words).toContain("Hooks checked before any screw.");
+  });
+});
+
+describe("a step that may be left out", () => {
+  const tapOf = (id: string) => {
+    const card = sheetsOn("2026-10-02").find((sheet) => sheet.id === id);
+    return (card as StepView).steps.find(({ verb }) => verb === "Tap")?.skip;
+  };
+
+  test("says of a tap who asks for it, and by the screw whether it is the rule", () => {
+    expect(tapOf("pebblefin-steps-neutral-cortical-35")).toBe(
+      "Only if the surgeon asks: the screw cuts its own thread.",
+    );
+    expect(tapOf("gatepost-steps-neutral-cortical-45")).toBe(
+      "Left out only if the surgeon says so.",
+    );
+  });
+});
