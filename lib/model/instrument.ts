@@ -110,7 +110,15 @@ export const Instrument = z.discriminatedUnion("kind", [
     length: overall,
   }),
   z.strictObject({ kind: z.literal("bending-tool"), ...common, purpose: line, length: overall }),
-  z.strictObject({ kind: z.literal("forceps"), ...common, purpose: line, length: overall }),
+  z.strictObject({
+    kind: z.literal("forceps"),
+    ...common,
+    purpose: line,
+    jaws: z
+      .enum(["pointed", "flat"])
+      .describe("Points that meet, or flat pads that hold a plate between them"),
+    length: overall,
+  }),
   z.strictObject({
     kind: z.literal("wire"),
     ...common,

@@ -65,8 +65,9 @@ function ownFacts(tool: Instrument, { head_threads, drives }: Interfaces): reado
     case "removal-kit":
       return [fact("Drives", tool.drives.map(drive).join(", "))];
     case "bending-tool":
-    case "forceps":
       return [fact("For", tool.purpose)];
+    case "forceps":
+      return [fact("For", tool.purpose), fact("Jaws", tool.jaws)];
     case "handle":
       return [];
   }

@@ -27,6 +27,21 @@ describe("a whole instrument", () => {
     },
   );
 
+  test("a forceps' jaws meet in a point or hold a plate between flat pads, as its facts say", () => {
+    const sides = (jaws: "pointed" | "flat"): readonly number[] => {
+      const sample = instrumentParts.forceps.samples.find((one) => one.jaws === jaws);
+      if (!sample) throw new Error(jaws);
+      return edgesOf(drawn(sample, 500).svg, "jaw").map(({ attributes }) => {
+        expect(attributes["data-form"]).toBe(jaws);
+        const [, , y] = /^M([-\d.]+) ([-\d.]+)/.exec(attributes["d"] ?? "") ?? [];
+        return Number(y);
+      });
+    };
+    const apart = (ys: readonly number[]): number => Math.max(...ys) - Math.min(...ys);
+    expect(apart(sides("pointed"))).toBeLessThan(1);
+    expect(apart(sides("flat"))).toBeGreaterThan(3);
+  });
+
   test("a forceps' arms reach into its rings", () => {
     const [forceps] = instrumentParts.forceps.samples;
     if (!forceps) throw new Error("no sample");

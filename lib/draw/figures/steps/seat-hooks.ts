@@ -5,11 +5,11 @@ import type { StepDrawing } from "../../parts/scene.ts";
 
 /** The plate from the side, its hooks reaching over the edge of the bone and pressed home. */
 export const seatHooks: StepDrawing = (pen, { width, height, scale, parts }) => {
-  const depth = Math.min(((parts.hooks?.depth ?? 5000) / 1000) * scale, height * 0.42);
   const thick = Math.min(((parts.plateThickness ?? 2000) / 1000) * scale, 3);
   const [edge, top] = [width * 0.3, height * 0.42];
   const right = width - 0.6;
   const bottom = boneFoot(height);
+  const depth = Math.min(((parts.hooks?.depth ?? 5000) / 1000) * scale, bottom - top - 0.8);
   const corner: readonly Spot[] = [
     [right, top],
     [edge + 2.5, top],

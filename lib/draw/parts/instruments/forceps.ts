@@ -1,3 +1,4 @@
+import type { InstrumentOf } from "../../../model/instrument.ts";
 import type { PathPiece, Pen, Spot } from "../../canvas.ts";
 import { type InstrumentPart, inMm, sampleSource } from "../instrument-part.ts";
 import type { Segment } from "../shape.ts";
@@ -7,13 +8,18 @@ const spread = 12;
 /** Half of an arm's width. */
 const half = 1.6;
 
-/** Forceps with pointed jaws: curved jaws to a joint, two arms, two finger rings. */
+type Jaws = InstrumentOf<"forceps">["jaws"];
+/** Flat pads: half of what stays between them, how long each is, and where its ridges stand, mm. */
+const [padsApart, padLength] = [1.8, 6.4];
+const ridges = [1.5, 2.8, 4.1, 5.4];
+
+/** Forceps: curved jaws, pointed or with flat pads, to a joint, two arms, two finger rings. */
 export const forceps: InstrumentPart<"forceps"> = {
   id: "forceps",
   label: "forceps",
   shape(instrument) {
     const length = inMm(instrument.length);
-    return { segments: [jaws(), arms(Math.max(4, length - jaw - 26)), rings()] };
+    return { segments: [jaws(instrument.jaws), arms(Math.max(4, length - jaw - 26)), rings()] };
   },
   samples: [
     {
@@ -22,30 +28,60 @@ export const forceps: InstrumentPart<"forceps"> = {
       mark: "PF",
       source: sampleSource,
       purpose: "holds fragments",
+      jaws: "pointed",
       length: 180000,
+    },
+    {
+      kind: "forceps",
+      name: "plate-holding forceps",
+      mark: "HF",
+      source: sampleSource,
+      purpose: "holds a plate on the bone",
+      jaws: "flat",
+      length: 190000,
     },
   ],
 };
 
-function jaws(): Segment {
+/** One jaw's outline on the side `sign` of the middle, true mm: a curve to a point, or one that ends in a flat pad. */
+const blades: Readonly<Record<Jaws, (sign: number) => readonly PathPiece[]>> = {
+  pointed: (sign) => [
+    ["M", 0.1, sign * 0.3],
+    ["C", 1, sign * 3.8, 5, sign * 6.4, 9, sign * 6.2],
+    ["C", 14, sign * 5.9, 17, sign * 3, jaw, sign * -2.2],
+    ["L", jaw, sign * -5.4],
+    ["C", 18, sign * -0.6, 14, sign * 3.1, 9, sign * 3.5],
+    ["C", 5.5, sign * 3.7, 2.6, sign * 2.6, 1.1, sign * 0.4],
+    ["Z"],
+  ],
+  flat: (sign) => [
+    ["M", 0.3, sign * padsApart],
+    ["L", 0.3, sign * 5],
+    ["C", 2, sign * 8, 7, sign * 8.6, 10, sign * 8],
+    ["C", 15, sign * 7, 17.5, sign * 3, jaw, sign * -2.2],
+    ["L", jaw, sign * -5.4],
+    ["C", 17.5, sign * -0.6, 14, sign * 4.4, 9.5, sign * 5],
+    ["C", 8.2, sign * 5.2, 7.2, sign * 4.8, padLength, sign * 4],
+    ["L", padLength, sign * padsApart],
+    ["Z"],
+  ],
+};
+
+function jaws(form: Jaws): Segment {
   return {
     length: jaw,
-    half: 6.6,
+    half: form === "flat" ? 8.5 : 6.6,
     draw(pen, { to }) {
+      const whole = to >= jaw - 0.1;
       for (const sign of [-1, 1]) {
-        const blade: PathPiece[] = [
-          ["M", 0.1, sign * 0.3],
-          ["C", 1, sign * 3.8, 5, sign * 6.4, 9, sign * 6.2],
-          ["C", 14, sign * 5.9, 17, sign * 3, jaw, sign * -2.2],
-          ["L", jaw, sign * -5.4],
-          ["C", 18, sign * -0.6, 14, sign * 3.1, 9, sign * 3.5],
-          ["C", 5.5, sign * 3.7, 2.6, sign * 2.6, 1.1, sign * 0.4],
-          ["Z"],
-        ];
-        if (to >= jaw - 0.1) pen.path(blade, { fill: "metal", data: { edge: "jaw" } });
-        else pen.path(blade.slice(0, 2), { data: { edge: "jaw" } });
+        const blade = blades[form](sign);
+        if (whole) pen.path(blade, { fill: "metal", data: { edge: "jaw", form } });
+        else pen.path(blade.slice(0, 3), { data: { edge: "jaw", form } });
+        if (form === "flat")
+          for (const x of ridges)
+            pen.line([x, sign * padsApart], [x, sign * (padsApart + 1.5)], { stroke: "hair" });
       }
-      if (to >= jaw - 0.1) pen.circle([19.2, 0], 1.5, { fill: "metal" });
+      if (whole) pen.circle([19.2, 0], 1.5, { fill: "metal" });
     },
   };
 }
