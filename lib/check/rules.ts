@@ -53,6 +53,7 @@ import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
 import { numberHasItsSource } from "./rules/number-has-its-source.ts";
 import { offsetEndShiftsByTheTravel } from "./rules/offset-end-shifts-by-the-travel.ts";
 import { oneSizeTakesOneDriver } from "./rules/one-size-takes-one-driver.ts";
+import { orderOfWorkGoesOnWithItsPlate } from "./rules/order-of-work-goes-on-with-its-plate.ts";
 import { orderOfWorkIsWhole } from "./rules/order-of-work-is-whole.ts";
 import { orientationIsShown } from "./rules/orientation-is-shown.ts";
 import { outlineAgreesWithItsWords } from "./rules/outline-agrees-with-its-words.ts";
@@ -170,6 +171,7 @@ export const rules: readonly Rule[] = [
   numberHasItsSource,
   offsetEndShiftsByTheTravel,
   oneSizeTakesOneDriver,
+  orderOfWorkGoesOnWithItsPlate,
   orderOfWorkIsWhole,
   orientationIsShown,
   outlineAgreesWithItsWords,

@@ -82,7 +82,11 @@ export function procedureSheets(composing: Composing, procedure: string): readon
     composing,
     facts.steps.flatMap((step) => chainOf(composing, step) ?? []),
   );
-  const steps = stepsByFrame(composing, "Order of work", cuts, (size) =>
+  const subject =
+    facts.goes_on_with === undefined
+      ? "Order of work"
+      : `Order of work; goes on with: ${known(catalogue.procedures, facts.goes_on_with).name}`;
+  const steps = stepsByFrame(composing, subject, cuts, (size) =>
     facts.steps.map((step, index) => {
       const chain = chainOf(composing, step);
       const parts = partsOf(composing, procedure, step, chain);

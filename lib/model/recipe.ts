@@ -140,6 +140,7 @@ export const Procedure = z.strictObject({
   steps: z.array(ProcedureStep).min(1).max(16),
   cautions: z.array(slug).max(9).default([]),
   required_cautions: z.array(slug).max(9).default([]),
+  goes_on_with: slug.optional().describe("The order of work that follows on another card"),
   source: Source.optional(),
 });
 export type Procedure = z.output<typeof Procedure>;

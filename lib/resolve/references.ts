@@ -133,6 +133,7 @@ const of: { readonly [K in DefinitionKind]: (facts: DefinitionOf<K>) => Referenc
     ...cited(source, "source"),
   ],
   procedure: (facts) => [
+    ...to("procedure", facts.goes_on_with, "goes_on_with"),
     ...each("plate family", facts.families, "families"),
     ...cautions(facts),
     ...among(facts.steps, "steps", (step, ...at) => [

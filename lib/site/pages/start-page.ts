@@ -2,7 +2,14 @@ import type { Door, Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 import { cardPath, cardTitle } from "./card-entries.ts";
 import { packLinks } from "./card-pages.ts";
-import { plateLink, procedureLink, screwLink, systemLink, trayLink } from "./part-links.ts";
+import {
+  instrumentLink,
+  plateLink,
+  procedureLink,
+  screwLink,
+  systemLink,
+  trayLink,
+} from "./part-links.ts";
 
 type Part = { readonly id: string; readonly system: string };
 
@@ -11,6 +18,7 @@ function bySystem(
   input: SiteInput,
   parts: ReadonlyMap<string, Part>,
   link: (input: SiteInput, id: string) => Link,
+  what = "",
 ): Door["groups"] {
   const all = [...parts.values()];
   const systems = [
@@ -19,7 +27,8 @@ function bySystem(
   return systems.flatMap((system) => {
     const own = all.filter((part) => part.system === system);
     if (own.length === 0) return [];
-    return [{ name: systemLink(input, system).text, links: own.map(({ id }) => link(input, id)) }];
+    const name = `${systemLink(input, system).text}${what}`;
+    return [{ name, links: own.map(({ id }) => link(input, id)) }];
   });
 }
 
@@ -65,7 +74,8 @@ export function startPage(input: SiteInput): Page {
             { text: "All instruments", to: "instruments/index.html" },
           ],
         },
-        ...bySystem(input, catalogue.screws, screwLink),
+        ...bySystem(input, catalogue.screws, screwLink, ": screws"),
+        ...bySystem(input, catalogue.instruments, instrumentLink, ": instruments"),
       ],
     },
     {
