@@ -1,6 +1,7 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain, LookAlike } from "../model/chain.ts";
 import type { BackTable, Figure } from "../model/figure.ts";
+import { partner, seenOn } from "../model/look-alike.ts";
 import type { Composing } from "./composing.ts";
 import { nounAndNumber } from "./spoken.ts";
 
@@ -14,12 +15,12 @@ function alikeOf(
   id: string,
   held: ReadonlySet<string>,
 ): Pick<Item, "alike" | "alikeWith"> {
-  const own = pairs.flatMap(({ a, b, tell, tellOfB }) => {
-    if (a === id && held.has(b)) return [{ other: b, tell }];
-    return b === id && held.has(a) ? [{ other: a, tell: tellOfB ?? tell }] : [];
+  const own = pairs.flatMap((pair) => {
+    const other = partner(pair, id);
+    return other !== undefined && held.has(other) ? [{ other, seen: seenOn(pair, id) }] : [];
   });
   return {
-    alike: [...new Set(own.map(({ tell }) => tell))].join("; "),
+    alike: [...new Set(own.map(({ seen }) => seen))].join("; "),
     alikeWith: own.map(({ other }) => other),
   };
 }

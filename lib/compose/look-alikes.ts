@@ -1,39 +1,65 @@
 import type { DoubleNumber, LookAlike } from "../model/chain.ts";
+import { partner, seenOn } from "../model/look-alike.ts";
 import { mm } from "../model/measure.ts";
+import { plateName } from "../model/plate-name.ts";
 import type { WarningLine } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { capital, listed, spoken, tellTale } from "./spoken.ts";
 
-type Told = Pick<Composing, "catalogue" | "derived">;
+type Told = Pick<Composing, "catalogue">;
 
-function nameOf({ catalogue, derived }: Told, id: string): string {
-  const instrument = catalogue.instruments.get(id);
+function nameOf({ catalogue }: Told, id: string): string {
+  const [instrument, plate] = [catalogue.instruments.get(id), catalogue.plates.get(id)];
   if (instrument) return spoken(instrument);
-  const plate = catalogue.plates.get(id) ?? derived.plates.find((laid) => laid.id === id);
-  return catalogue.screws.get(id)?.called ?? plate?.name ?? id;
+  return plate ? plateName(plate) : (catalogue.screws.get(id)?.called ?? id);
 }
 
-/** Pairs that are taken for one another and what tells them apart, in the order they were derived. */
-export function lookAlikeLines(
-  composing: Told,
-  pairs: readonly LookAlike[],
-): readonly WarningLine[] {
-  return pairs.map(({ a, b, tell }) => {
-    const end = /[.!?]$/.test(tell) ? "" : ".";
+/** A name that follows another, without the words that both begin with unless only a number would be left: "RIGHT" after "Upper shin plate, LEFT", but "drill 2.7" after "drill 2.5". */
+function after(first: string, name: string): string {
+  const [before, words] = [first.split(" "), name.split(" ")];
+  const rest = words.slice(words.findIndex((word, index) => word !== before[index])).join(" ");
+  return /^\p{L}/u.test(rest) ? rest : name;
+}
+
+/** Pairs that are taken for one another, each part with what is seen on it, in the order they were derived. */
+export function lookAlikeLines(told: Told, pairs: readonly LookAlike[]): readonly WarningLine[] {
+  return pairs.map((pair) => {
+    const { a, b, tells } = pair;
+    const [one, other] = [nameOf(told, a), nameOf(told, b)];
+    if (tells === undefined)
+      return { subject: `${capital(one)} and ${other}:`, words: `${seenOn(pair, a)}.` };
     return {
-      subject: `${capital(nameOf(composing, a))} and ${nameOf(composing, b)}:`,
-      words: `${tell}${end}`,
+      subject: `${capital(one)}:`,
+      words: `${tells[0]};`,
+      other: { subject: `${after(one, other)}:`, words: `${tells[1]}.` },
     };
   });
 }
 
-/** Pairs of which a side is handled here, those with both sides first. */
-export function pairsWithin(
-  pairs: readonly LookAlike[],
+/** What a part is taken for by a pair, and what is seen there: "drill 2.7 (3 rings)". */
+export function partnerWords(told: Told, pair: LookAlike, id: string): string {
+  const other = partner(pair, id);
+  if (other === undefined) throw new Error(`${id} is neither part of the pair`);
+  const name = after(nameOf(told, id), nameOf(told, other));
+  return [name, `(${seenOn(pair, other)})`]
+    .map((words) => words.replaceAll(" ", "\u00a0"))
+    .join(" ");
+}
+
+/** What is easily taken for what among the things handled on a sheet, the worst first: pairs of which both parts are handled, numbers that are called for several of them, pairs of which one part is. */
+export function confusions(
+  { catalogue, derived }: Pick<Composing, "catalogue" | "derived">,
   handled: (id: string) => boolean,
-): readonly LookAlike[] {
-  const both = pairs.filter(({ a, b }) => handled(a) && handled(b));
-  return [...both, ...pairs.filter(({ a, b }) => handled(a) !== handled(b))];
+): readonly WarningLine[] {
+  const { lookAlikes, doubleNumbers } = derived;
+  const both = lookAlikes.filter(({ a, b }) => handled(a) && handled(b));
+  const one = lookAlikes.filter(({ a, b }) => handled(a) !== handled(b));
+  const numbers = doubleNumbers.filter(({ bearers }) => bearers.some(({ id }) => handled(id)));
+  return [
+    ...lookAlikeLines({ catalogue }, both),
+    ...doubleNumberLines({ catalogue }, numbers),
+    ...lookAlikeLines({ catalogue }, one),
+  ];
 }
 
 /** Numbers that are called for several kinds of thing: what each is, and the rings that tell a drill. */

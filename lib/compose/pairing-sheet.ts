@@ -6,7 +6,7 @@ import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { holeSymbols } from "./hole-symbols.ts";
-import { doubleNumberLines, lookAlikeLines, pairsWithin } from "./look-alikes.ts";
+import { confusions } from "./look-alikes.ts";
 import { notesHeight } from "./notes-height.ts";
 import { lagColumns, type PairingColumn, pairingCell, plateColumns } from "./pairing-cells.ts";
 import { type SectionsWanted, sectionViews } from "./section-views.ts";
@@ -144,16 +144,7 @@ function boxes(
     lookAlikes: warningBox(
       pictures,
       "Looks alike.",
-      [
-        ...doubleNumberLines(
-          composing,
-          derived.doubleNumbers.filter(({ bearers }) => bearers.every(({ id }) => handled.has(id))),
-        ),
-        ...lookAlikeLines(
-          composing,
-          pairsWithin(derived.lookAlikes, (id) => handled.has(id)),
-        ),
-      ],
+      confusions(composing, (id) => handled.has(id)),
       room,
     ),
   };

@@ -1,5 +1,6 @@
 import type { Figure } from "../model/figure.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
+import { seenOn } from "../model/look-alike.ts";
 import type { SheetView } from "../model/sheet.ts";
 import { signNames } from "../model/signs.ts";
 import type { SiteDrawings } from "../model/site-drawings.ts";
@@ -43,14 +44,15 @@ function plateSides({ catalogue, derived, pictures }: Composing): SiteDrawings["
 }
 
 function alikePairs({ catalogue, derived, pictures }: Composing): SiteDrawings["alike"] {
-  const pairs = derived.lookAlikes.flatMap(({ a, b, tell, tellOfB = tell }, index) => {
+  const pairs = derived.lookAlikes.flatMap((pair, index) => {
+    const { a, b } = pair;
     const [one, other] = [catalogue.instruments.get(a), catalogue.instruments.get(b)];
     if (one === undefined || other === undefined) return [];
     const { interfaces } = catalogue;
     const figure = pictures.alikePair(`alike${index + 1}`, [one, other], interfaces, pairWidth);
     const facts = [
-      [one.name, tell],
-      [other.name, tellOfB],
+      [one.name, seenOn(pair, a)],
+      [other.name, seenOn(pair, b)],
     ] as const;
     return [{ a, b, figure: { ...figure, facts } }];
   });

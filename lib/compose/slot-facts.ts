@@ -6,6 +6,7 @@ import { rackLengths } from "../model/rack-lengths.ts";
 import type { Screw } from "../model/screw.ts";
 import type { Slot } from "../model/tray.ts";
 import { spoken } from "./spoken.ts";
+import { unparted } from "./unparted.ts";
 
 type Rack = Extract<Slot, { holds: "rack" }>;
 
@@ -38,7 +39,7 @@ export function slotFacts(
     const plate = known(catalogue.plates, slot.plate);
     return {
       id: slot.plate,
-      what: plateTitle(plate, slot.holes),
+      what: unparted(plateTitle(plate, slot.holes)),
       mark: plate.mark,
       pieces: slot.quantity,
     };

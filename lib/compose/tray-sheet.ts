@@ -1,25 +1,42 @@
 import { known } from "../model/catalogue.ts";
 import { citedDocuments } from "../model/cited-documents.ts";
 import type { TrayMapSlot } from "../model/figure.ts";
+import { partner } from "../model/look-alike.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { TrayView } from "../model/sheet.ts";
 import type { Slot } from "../model/tray.ts";
 import { enlargement, typeFloors, typeSizes } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
-import { doubleNumberLines, lookAlikeLines, pairsWithin } from "./look-alikes.ts";
+import { confusions, partnerWords } from "./look-alikes.ts";
 import { rackPieces, slotFacts } from "./slot-facts.ts";
 import { warningBox } from "./warning-box.ts";
 
-function mapSlot(
-  { catalogue, derived }: Composing,
-  slot: Slot,
-  held: ReadonlySet<string>,
-): TrayMapSlot {
-  const { id, what, mark, pieces } = slotFacts(catalogue, slot);
-  const alike = derived.lookAlikes.find(
-    ({ a, b }) => (a === id && held.has(b)) || (b === id && held.has(a)),
-  );
+/** The middle of a slot on its tray's grid. */
+const middle = ({ at, span }: Slot): readonly [number, number] => [
+  at[0] + span[0] / 2,
+  at[1] + span[1] / 2,
+];
+
+/** What the part in a slot is most easily taken for in its tray, and how that shows; of equals, what lies nearest. */
+function takenFor(composing: Composing, slot: Slot, slots: readonly Slot[]): string | undefined {
+  const { catalogue, derived } = composing;
+  const { id } = slotFacts(catalogue, slot);
+  const [x, y] = middle(slot);
+  const pairs = derived.lookAlikes.flatMap((pair) => {
+    const away = slots
+      .filter((other) => slotFacts(catalogue, other).id === partner(pair, id))
+      .map((other) => Math.hypot(middle(other)[0] - x, middle(other)[1] - y));
+    return away.length > 0 ? [{ pair, away: Math.min(...away) }] : [];
+  });
+  const [worst] = pairs.sort((a, b) => b.pair.score - a.pair.score || a.away - b.away);
+  return worst && partnerWords(composing, worst.pair, id);
+}
+
+function mapSlot(composing: Composing, slot: Slot, slots: readonly Slot[]): TrayMapSlot {
+  const { catalogue, derived } = composing;
+  const { what, mark, pieces } = slotFacts(catalogue, slot);
+  const looksLike = takenFor(composing, slot, slots);
   const plate =
     slot.holds === "plate"
       ? derived.plates.find((laid) => laid.plate === slot.plate && laid.holesInRow === slot.holes)
@@ -43,7 +60,7 @@ function mapSlot(
         }
       : {}),
     ...(plate ? { plate } : {}),
-    ...(alike ? { looksLike: (alike.b === id ? alike.tellOfB : undefined) ?? alike.tell } : {}),
+    ...(looksLike === undefined ? {} : { looksLike }),
   };
 }
 
@@ -56,14 +73,14 @@ const boxLine = 6.2;
 
 /** The card of one tray: what lies in which slot, and which neighbours look alike. */
 export function traySheets(composing: Composing, tray: string): readonly TrayView[] {
-  const { catalogue, derived, pictures } = composing;
+  const { catalogue, pictures } = composing;
   const facts = known(catalogue.trays, tray);
   const id = tray.startsWith(`${facts.system}-`)
     ? `${facts.system}-tray-${tray.slice(facts.system.length + 1)}`
     : `${facts.system}-tray-${tray}`;
   const contents = facts.slots.map((slot) => ({ slot, ...slotFacts(catalogue, slot) }));
   const held = new Set(contents.map((one) => one.id));
-  const slots = facts.slots.map((slot) => mapSlot(composing, slot, held));
+  const slots = facts.slots.map((slot) => mapSlot(composing, slot, facts.slots));
   const about = {
     id,
     system: facts.system,
@@ -113,16 +130,7 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
       lookAlikes: warningBox(
         composing.pictures,
         "Looks alike.",
-        [
-          ...doubleNumberLines(
-            composing,
-            derived.doubleNumbers.filter(({ bearers }) => bearers.some(({ id }) => held.has(id))),
-          ),
-          ...lookAlikeLines(
-            composing,
-            pairsWithin(derived.lookAlikes, (part) => held.has(part)),
-          ),
-        ],
+        confusions(composing, (part) => held.has(part)),
         room,
       ),
     } satisfies TrayView;

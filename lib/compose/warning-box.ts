@@ -1,6 +1,11 @@
 import type { Pictures } from "../model/figure.ts";
 import type { WarningBox, WarningLine } from "../model/sheet.ts";
-import { type Column, linesOf } from "./printed-lines.ts";
+import { type Column, linesOf, type Run } from "./printed-lines.ts";
+
+const runs = ({ subject, words }: WarningLine): readonly Run[] => [
+  { text: subject, weight: 700 },
+  { text: words },
+];
 
 /** A box with the first of the ranked lines that fit `room` printed lines beneath its title, each on a line of its own; and a word where the rest stands. */
 export function warningBox(
@@ -12,8 +17,8 @@ export function warningBox(
   const column = { ...room, hang: room.size };
   const printed = (lines: readonly WarningLine[]): number =>
     lines.reduce(
-      (sum, { subject, words }) =>
-        sum + linesOf(pictures, [{ text: subject, weight: 700 }, { text: words }], column),
+      (sum, { other, ...line }) =>
+        sum + linesOf(pictures, [line, ...(other ? [other] : [])].flatMap(runs), column),
       1,
     );
   const cut = (shown: number): readonly WarningLine[] =>

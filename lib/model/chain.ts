@@ -112,10 +112,10 @@ export type LookAlike = {
     | "screw"
     | "tap"
     | "insert";
-  /** Told of a: "2 rings on the shank, not 3". */
-  readonly tell: string;
-  /** The same feature told of b: "3 rings on the shank, not 2". */
-  readonly tellOfB?: string;
+  /** What is seen on a and what on b: "2 rings" and "3 rings"; absent where nothing tells them apart. */
+  readonly tells?: readonly [ofA: string, ofB: string];
+  /** Whether that is seen at once; otherwise rings are counted or marks read. */
+  readonly atAGlance: boolean;
   /** How near the two lie in the trays. */
   readonly near: "adjacent" | "tray" | "room";
   /** How easily they are taken for one another and what follows, 0 to 100. */

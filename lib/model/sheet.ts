@@ -70,8 +70,12 @@ export type PairingCell = {
   readonly figure?: Figure;
 };
 
-/** What a warning is about, set bold, and what is to be known of it. */
-export type WarningLine = { readonly subject: string; readonly words: string };
+/** What a warning is about, set bold, and what is to be known of it; of two things that are compared, the other alike. */
+export type WarningLine = {
+  readonly subject: string;
+  readonly words: string;
+  readonly other?: { readonly subject: string; readonly words: string };
+};
 
 export type WarningBox = { readonly title: string; readonly lines: readonly WarningLine[] };
 

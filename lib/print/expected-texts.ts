@@ -1,7 +1,9 @@
 import type { SheetView, WarningBox } from "../model/sheet.ts";
 
 function warned({ lines }: WarningBox): readonly string[] {
-  return lines.map(({ subject, words }) => `${subject}${words}`);
+  return lines.map(({ subject, words, other }) =>
+    [subject, words, other?.subject ?? "", other?.words ?? ""].join(""),
+  );
 }
 
 function rowsOf(sheet: SheetView): readonly string[] {

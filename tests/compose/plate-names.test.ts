@@ -12,7 +12,8 @@ const sided = [...catalogue.plates.values()].filter(({ side }) => side !== "none
 
 /** Every text of a view, without drawings. */
 function texts(value: unknown): readonly string[] {
-  if (typeof value === "string") return value.startsWith("<svg") ? [] : [value];
+  if (typeof value === "string")
+    return value.startsWith("<svg") ? [] : [value.replaceAll("\u00a0", " ")];
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(texts) : [];
 }
 

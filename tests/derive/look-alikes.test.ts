@@ -5,23 +5,24 @@ import { referenceLibrary } from "../fixtures/reference-library.ts";
 import { change } from "./verdict-of.ts";
 
 const alike = (...edits: Edit[]) => derive(referenceLibrary(edits)).lookAlikes;
-const tell = (a: string, b: string, ...edits: Edit[]) =>
-  alike(...edits).find((pair) => pair.a === a && pair.b === b)?.tell;
+const pairOf = (a: string, b: string, ...edits: Edit[]) =>
+  alike(...edits).find((pair) => pair.a === a && pair.b === b);
+const tell = (a: string, b: string, ...edits: Edit[]) => pairOf(a, b, ...edits)?.tells;
 
 it("tells drills apart by their rings, from either side", () => {
   expect(alike()).toContainEqual({
     a: "drill-25",
     b: "drill-27-pilot",
     what: "drill",
-    tell: "2 rings on the shank, not 3",
-    tellOfB: "3 rings on the shank, not 2",
+    tells: ["2 rings", "3 rings"],
+    atAGlance: false,
     near: "tray",
-    score: 44,
+    score: 50,
   });
 });
 
 it("tells drills of as many rings apart by their length", () => {
-  expect(tell("drill-25", "drill-27-gliding")).toBe("170 mm long, not 108 mm");
+  expect(tell("drill-25", "drill-27-gliding")).toEqual(["170 mm long", "108 mm long"]);
 });
 
 it.each([
@@ -38,9 +39,10 @@ it.each([
 });
 
 it("takes anything of one kind with one mark for alike", () => {
-  expect(tell("sleeve-27", "sleeve-35", change("instrument/sleeve-27", "mark").to("3.5"))).toBe(
-    "head thread 2.7, not head thread 3.5",
-  );
+  expect(tell("sleeve-27", "sleeve-35", change("instrument/sleeve-27", "mark").to("3.5"))).toEqual([
+    "head thread 2.7",
+    "head thread 3.5",
+  ]);
 });
 
 it("says so where nothing tells two apart", () => {
@@ -56,17 +58,18 @@ it("says so where nothing tells two apart", () => {
     bands: 2,
     source: { document: "pebblefin-ifu", section: "Table 1" },
   };
-  expect(tell("drill-25", "drill-25-b", change("instrument/drill-25-b").to(twin))).toBe(
-    "nothing etched tells them apart",
-  );
+  const pair = pairOf("drill-25", "drill-25-b", change("instrument/drill-25-b").to(twin));
+  expect(pair).toBeDefined();
+  expect(pair?.tells).toBeUndefined();
 });
 
 it("names limiters of one shaft, screws of one size, and the two sides of a plate", () => {
-  expect(tell("limiter-09", "limiter-16")).toBe("releases at 0.9 N·m, not 1.6 N·m");
-  expect(tell("cortical-35", "locking-35")).toBe("spherical head, not threaded");
-  expect(tell("lower-fibula-left", "lower-fibula-right")).toBe(
-    'left, etched "LF L", not right, etched "LF R"',
-  );
+  expect(tell("limiter-09", "limiter-16")).toEqual(['etched "0.9"', 'etched "1.6"']);
+  expect(tell("cortical-35", "locking-35")).toEqual(["spherical head", "threaded head"]);
+  expect(tell("lower-fibula-left", "lower-fibula-right")).toEqual([
+    'etched "LF L"',
+    'etched "LF R"',
+  ]);
 });
 
 const shell = (width: number, stiffness: string) =>
@@ -93,14 +96,33 @@ const shell = (width: number, stiffness: string) =>
   });
 
 it.each([
-  [10.8, "thin-shell", "thickness 2.4 mm, not 1.2 mm"],
+  [10.8, "thin-shell", ["thickness 2.4 mm", "thickness 1.2 mm"]],
   [10.799, "thin-shell", undefined],
   [12, "stiff", undefined],
 ])("of a plate 12 wide and one %f wide that is %s says: %s", (width, stiffness, expected) => {
-  expect(tell("lower-fibula-left", "shell", shell(width, stiffness))).toBe(expected);
+  expect(tell("lower-fibula-left", "shell", shell(width, stiffness))).toEqual(expected);
 });
 
 it("names each pair once", () => {
   const names = alike(shell(12, "thin-shell")).map(({ a, b }) => [a, b].sort().join(" "));
   expect(new Set(names).size).toBe(names.length);
+});
+
+it("ranks a drill that only its rings tell above one that its length tells at a glance", () => {
+  const [rings, length] = [
+    pairOf("drill-25", "drill-27-pilot"),
+    pairOf("drill-25", "drill-27-gliding"),
+  ];
+  expect([rings?.atAGlance, length?.atAGlance]).toEqual([false, true]);
+  expect(rings?.score).toBeGreaterThan(length?.score ?? 100);
+});
+
+it.each([
+  [2.8, 62],
+  [2.801, 54],
+])("takes drills of 2.5 and %f mm for one width: score %i", (diameter, score) => {
+  const mark = change("instrument/drill-25", "mark").to("2.7");
+  const wide = change("instrument/drill-27-pilot", "diameter").to(diameter);
+  const pilot = change("screw/locking-35", "pilot").to(diameter);
+  expect(pairOf("drill-25", "drill-27-pilot", mark, wide, pilot)?.score).toBe(score);
 });

@@ -90,10 +90,16 @@ const none = (role: string, noun: string, note: string): PairingCell => ({
   number: "",
   note,
 });
-const box = (title: string, ...lines: readonly (readonly [string, string])[]) => ({
+type Line = readonly [subject: string, words: string, other?: readonly [string, string]];
+const box = (title: string, ...lines: readonly Line[]) => ({
   title,
-  lines: lines.map(([subject, words]) => ({ subject, words })),
+  lines: lines.map(([subject, words, other]) => ({
+    subject,
+    words,
+    ...(other ? { other: { subject: other[0], words: other[1] } } : {}),
+  })),
 });
+const rings = box("Looks alike.", ["Drill 2.5:", "2 rings;", ["drill 2.7:", "3 rings."]]);
 
 function pairing(): PairingView {
   const row = (number: number, called: string, phrase: string): PairingView["rows"][number] => ({
@@ -135,7 +141,7 @@ function pairing(): PairingView {
       ["Screw 3.5 cortical", "in threaded part 3.5: head lodges."],
       ["Drill 2.5", "passes sleeve 3.5."],
     ),
-    lookAlikes: box("Looks alike.", ["Drill 2.5 and drill 2.7:", "count the rings, two or three."]),
+    lookAlikes: rings,
   };
 }
 
@@ -274,7 +280,7 @@ function tray(): TrayView {
       { slot: "A2", what: "drill 2.7", mark: "2.7", quantity: "2" },
     ],
     total: "Total 46 pieces",
-    lookAlikes: box("Looks alike.", ["Drill 2.5 and drill 2.7:", "count the rings, two or three."]),
+    lookAlikes: rings,
   };
 }
 

@@ -1,4 +1,5 @@
 import { known } from "../../model/catalogue.ts";
+import { seenOn } from "../../model/look-alike.ts";
 import type { Rule } from "../../model/rule.ts";
 import { fails, passes } from "../example.ts";
 
@@ -45,14 +46,15 @@ export const lookAlikePlatesAreSigned: Rule = {
   fix: "Change a mark or a tray so that they cannot be taken for one another, or sign how they are told apart.",
   source: "NHS England 2019, wrong selection of orthopaedic fracture fixation plates",
   *check({ catalogue, derived }) {
-    for (const { what, a, b, tell } of derived.lookAlikes) {
-      if (what !== "plate") continue;
+    for (const pair of derived.lookAlikes) {
+      if (pair.what !== "plate") continue;
+      const { a, b } = pair;
       const [one, other] = [known(catalogue.plates, a), known(catalogue.plates, b)];
       if ("mirror_of" in one || "mirror_of" in other) continue;
       yield {
         file: one.file,
         path: ["stiffness"],
-        message: `${one.name} and ${other.name} look alike and differ in stiffness: ${tell}`,
+        message: `${one.name} (${seenOn(pair, a)}) and ${other.name} (${seenOn(pair, b)}) look alike and differ in stiffness`,
       };
     }
   },

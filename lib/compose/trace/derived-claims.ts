@@ -1,4 +1,5 @@
 import { known } from "../../model/catalogue.ts";
+import { seenOn } from "../../model/look-alike.ts";
 import { wholeMm } from "../../model/measure.ts";
 import type { LengthView, SheetView } from "../../model/sheet.ts";
 import type { Claim, Fact } from "../../model/trace.ts";
@@ -104,8 +105,8 @@ function toldBy(traced: Traced, id: string, tell: string): readonly Fact[] {
 
 /** Pairs that look alike on this sheet, each with the feature that tells them apart. */
 function lookAlikeClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
-  const subjects = new Set(
-    "lookAlikes" in sheet ? sheet.lookAlikes.lines.map(({ subject }) => subject) : [],
+  const printed = new Set(
+    "lookAlikes" in sheet ? sheet.lookAlikes.lines.map((line) => JSON.stringify(line)) : [],
   );
   const held = new Set(
     sheet.kind === "tray" ? usesOf(traced, sheet).map(({ kind, id }) => `${kind}/${id}`) : [],
@@ -113,13 +114,14 @@ function lookAlikeClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
   const isHeld = (id: string): boolean =>
     ["instrument", "screw", "plate"].some((kind) => held.has(`${kind}/${id}`));
   return traced.derived.lookAlikes.flatMap((pair) => {
-    const { a, b, tell, tellOfB = tell } = pair;
+    const { a, b } = pair;
+    const [seenOnA, seenOnB] = [seenOn(pair, a), seenOn(pair, b)];
     return lookAlikeLines(traced, [pair])
-      .filter(({ subject }) => subjects.has(subject) || (isHeld(a) && isHeld(b)))
-      .map(({ subject, words }) => ({
-        what: `look-alikes: ${subject.replace(/:$/, "")}`,
-        words: [words, tell, tellOfB],
-        facts: [...toldBy(traced, a, tell), ...toldBy(traced, b, tellOfB)],
+      .filter((line) => printed.has(JSON.stringify(line)) || (isHeld(a) && isHeld(b)))
+      .map(({ subject, other }) => ({
+        what: `look-alikes: ${[subject, other?.subject ?? ""].join(" ").replaceAll(":", "").trim()}`,
+        words: [seenOnA, seenOnB],
+        facts: [...toldBy(traced, a, seenOnA), ...toldBy(traced, b, seenOnB)],
         how: "The first feature in which the two differ.",
       }));
   });

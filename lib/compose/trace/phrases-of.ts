@@ -49,7 +49,7 @@ function sizePhrases(tool: Instrument): Phrase[] {
       ];
     case "drill":
       return [
-        phrase("rings", ["bands"], tellTale(tool), `${tellTale(tool)} on the shank`),
+        phrase("rings", ["bands"], tellTale(tool)),
         phrase("diameter", ["diameter"], `both are ${mm(tool.diameter)} mm`),
       ];
     default:

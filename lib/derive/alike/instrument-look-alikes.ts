@@ -6,13 +6,12 @@ import { driveName, threadName } from "../registry-names.ts";
 import { systemInstruments } from "../system-instruments.ts";
 import { pairs } from "./pairs.ts";
 import { type Feature, type Pair, told } from "./told.ts";
-
-/** Diameters this near or nearer are taken for one another, micrometres. */
-const near = 300;
+import { unseen } from "./weights.ts";
 
 const long: Feature<{ readonly length: number }> = {
   value: ({ length }) => `${wholeMm(length)} mm`,
   words: (length) => `${length} long`,
+  atAGlance: true,
 };
 const etched: Feature<{ readonly mark: string }> = {
   value: ({ mark }) => `"${mark}"`,
@@ -41,7 +40,7 @@ function alike<K extends InstrumentKind>(
       b,
       apart: size ? Math.abs(size(a) - size(b)) : Number.POSITIVE_INFINITY,
     }))
-    .filter(({ a, b, apart }) => a.mark === b.mark || apart <= near)
+    .filter(({ a, b, apart }) => a.mark === b.mark || apart <= unseen)
     .sort((one, other) => (one.apart === other.apart ? 0 : one.apart - other.apart))
     .map(({ a, b }) => ({ a: a.id, b: b.id, what, ...told(features(catalogue), a, b) }));
 }
@@ -53,7 +52,7 @@ const drill: Kind<"drill"> = {
   features: () => [
     {
       value: ({ bands }) => bands?.toString(),
-      words: (rings) => `${rings} ${rings === "1" ? "ring" : "rings"} on the shank`,
+      words: (rings) => `${rings} ${rings === "1" ? "ring" : "rings"}`,
     },
     long,
     etched,
@@ -121,7 +120,7 @@ function limitersAlike(instruments: readonly Defined<Instrument>[]): readonly Pa
   };
   return pairs(own)
     .filter(([a, b]) => a.mark === b.mark || a.coupling_in === b.coupling_in)
-    .map(([a, b]) => ({ a: a.id, b: b.id, what: "limiter", ...told([torque, etched], a, b) }));
+    .map(([a, b]) => ({ a: a.id, b: b.id, what: "limiter", ...told([etched, torque], a, b) }));
 }
 
 /** Instruments of one kind in one system with the same mark or with sizes within 0.3 mm, and limiters that fit one shaft. */

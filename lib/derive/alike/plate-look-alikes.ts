@@ -10,25 +10,25 @@ import { type Feature, type Pair, told } from "./told.ts";
 const isNear = (a: number, b: number): boolean => Math.abs(a - b) * 10 <= Math.max(a, b);
 const width = ({ bounds }: LaidPlate): number => bounds.max[1] - bounds.min[1];
 
+const etched: Feature<{ readonly mark: string }> = {
+  value: ({ mark }) => `"${mark}"`,
+  words: (mark) => `etched ${mark}`,
+};
+
 const features: readonly Feature<DrawnPlate>[] = [
   {
     value: ({ thickness }) => `${mm(thickness.shaft)} mm`,
     words: (thickness) => `thickness ${thickness}`,
   },
-  { value: ({ mark }) => `"${mark}"`, words: (mark) => `etched ${mark}` },
+  etched,
 ];
-
-const side: Feature<{ readonly side: string; readonly mark: string }> = {
-  value: ({ side: which, mark }) => `${which}, etched "${mark}"`,
-  words: (words) => words,
-};
 
 /** The two sides of a plate: turned over, one passes for the other. */
 function sidesAlike({ plates }: Catalogue, system: string): readonly Pair[] {
   return inIdOrder(plates).flatMap((plate) => {
     const other = "mirror_of" in plate ? known(plates, plate.mirror_of) : undefined;
     if (plate.system !== system || other === undefined) return [];
-    return [{ a: other.id, b: plate.id, what: "plate", ...told([side], other, plate) }];
+    return [{ a: other.id, b: plate.id, what: "plate", ...told([etched], other, plate) }];
   });
 }
 

@@ -4,7 +4,7 @@ import type { LaidPlate } from "../../model/laid-plate.ts";
 import type { Slot, Tray } from "../../model/tray.ts";
 import type { Pair } from "./told.ts";
 import { type Traits, traitsOf } from "./traits.ts";
-import { apart, consequence, exposure, lookWeights, unusable } from "./weights.ts";
+import { apart, consequence, exposure, glance, lookWeights, unseen, unusable } from "./weights.ts";
 
 const held = (slot: Slot): string =>
   slot.holds === "instrument" ? slot.instrument : slot.holds === "rack" ? slot.screw : slot.plate;
@@ -23,6 +23,7 @@ function nearIn({ slots }: Tray, a: string, b: string): keyof typeof exposure {
 
 function close(a: number | undefined, b: number | undefined): number {
   if (a === undefined || b === undefined) return a === b ? 1 : 0;
+  if (Math.abs(a - b) <= unseen) return 1;
   return Math.max(0, 1 - Math.abs(a - b) / (apart * Math.max(a, b)));
 }
 
@@ -44,6 +45,8 @@ export function scored(catalogue: Catalogue, plates: readonly LaidPlate[], pair:
   const found = [...catalogue.trays.values()].map((tray) => nearIn(tray, pair.a, pair.b));
   const near = (["adjacent", "tray"] as const).find((one) => found.includes(one)) ?? "room";
   const harm =
-    Math.max(consequence[a.lost], consequence[b.lost]) * (a.works === b.works ? 1 : unusable);
+    Math.max(consequence[a.lost], consequence[b.lost]) *
+    (a.works === b.works ? 1 : unusable) *
+    (pair.atAGlance ? glance : 1);
   return { ...pair, near, score: Math.round(100 * look(a, b) * exposure[near] * harm) };
 }

@@ -6,12 +6,10 @@ import { inIdOrder } from "../in-id-order.ts";
 import { driveName } from "../registry-names.ts";
 import { pairs } from "./pairs.ts";
 import { type Feature, type Pair, told } from "./told.ts";
-
-/** Outer thread diameters this near or nearer are taken for one another, micrometres. */
-const near = 300;
+import { unseen } from "./weights.ts";
 
 const features = (catalogue: Catalogue): readonly Feature<Defined<Screw>>[] => [
-  { value: ({ head }) => head.form, words: (form) => `${form} head` },
+  { value: ({ head }) => head.form, words: (form) => `${form} head`, atAGlance: true },
   {
     value: ({ thread }) => (thread.extent === "full" ? "to the head" : "part of the way"),
     words: (extent) => `threaded ${extent}`,
@@ -25,7 +23,7 @@ const features = (catalogue: Catalogue): readonly Feature<Defined<Screw>>[] => [
 export function screwLookAlikes(catalogue: Catalogue, system: string): readonly Pair[] {
   const screws = inIdOrder(catalogue.screws).filter((screw) => screw.system === system);
   return pairs(screws)
-    .filter(([a, b]) => a.mark === b.mark || Math.abs(a.major - b.major) <= near)
+    .filter(([a, b]) => a.mark === b.mark || Math.abs(a.major - b.major) <= unseen)
     .map(
       ([a, b]): Pair => ({
         a: a.id,

@@ -14,6 +14,9 @@ export const lookWeights = {
   joint: 0.05,
 } as const;
 
+/** Widths this near, micrometres, are one width to the eye. */
+export const unseen = 300;
+
 /** Widths and lengths a quarter apart or more no longer look alike. */
 export const apart = 0.25;
 
@@ -36,6 +39,9 @@ export const consequence = {
   /** Something else is fetched. */
   delay: 0.4,
 } as const;
+
+/** A glance tells the two apart: by their length, or by the form of the head. */
+export const glance = 0.7;
 
 /** It does not go in at all where the other belongs: it is noticed at once. */
 export const unusable = 0.3;

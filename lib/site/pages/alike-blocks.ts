@@ -1,8 +1,9 @@
+import { seenOn } from "../../model/look-alike.ts";
 import type { Block } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 import { partLink } from "./part-links.ts";
 
-/** What is easily taken for a part, each with the one feature of this part that tells the two apart; nothing when nothing is. */
+/** What is easily taken for a part, each with the one feature that tells the two apart; nothing when nothing is. */
 export function alikeBlocks(input: SiteInput, id: string): readonly Block[] {
   const doubles = input.derived.doubleNumbers.filter(({ bearers }) =>
     bearers.some((one) => one.id === id),
@@ -14,11 +15,15 @@ export function alikeBlocks(input: SiteInput, id: string): readonly Block[] {
     {
       kind: "table",
       caption: "Look-alikes, and how this one is told from each",
-      head: ["look-alike", "this one has"],
-      rows: alike.map(({ a, b, tell, tellOfB }) => [
-        [partLink(input, a === id ? b : a)],
-        [{ text: a === id ? tell : (tellOfB ?? tell) }],
-      ]),
+      head: ["this one has", "look-alike", "it has"],
+      rows: alike.map((pair) => {
+        const other = pair.a === id ? pair.b : pair.a;
+        return [
+          [{ text: seenOn(pair, id) }],
+          [partLink(input, other)],
+          [{ text: seenOn(pair, other) }],
+        ];
+      }),
     },
     ...(input.drawings.alike.get(id) ?? []).map((figure) => ({ kind: "figure", figure }) as const),
   ];

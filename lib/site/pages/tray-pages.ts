@@ -1,3 +1,4 @@
+import { seenOn } from "../../model/look-alike.ts";
 import type { Slot } from "../../model/tray.ts";
 import type { Block, Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
@@ -14,16 +15,25 @@ function held(input: SiteInput, slot: Slot): Link {
 function alikeWithin(input: SiteInput, slots: readonly Slot[]): readonly Block[] {
   const inside = new Set(slots.map((slot) => held(input, slot).to));
   const alike = input.derived.lookAlikes
-    .map(({ a, b, tell }) => ({ one: partLink(input, a), other: partLink(input, b), tell }))
+    .map((pair) => ({
+      one: partLink(input, pair.a),
+      other: partLink(input, pair.b),
+      seen: [seenOn(pair, pair.a), seenOn(pair, pair.b)],
+    }))
     .filter(({ one, other }) => inside.has(one.to) && inside.has(other.to));
   if (alike.length === 0) return [];
   return [
     { kind: "heading", text: "What looks alike in it", id: "alike" },
     {
       kind: "table",
-      caption: "Look-alikes of this tray, and what the first has",
-      head: ["this", "looks like", "and has"],
-      rows: alike.map(({ one, other, tell }) => [[one], [other], [{ text: tell }]]),
+      caption: "Look-alikes of this tray, and what tells them apart",
+      head: ["this", "has", "looks like", "which has"],
+      rows: alike.map(({ one, other, seen: [own = "", its = ""] }) => [
+        [one],
+        [{ text: own }],
+        [other],
+        [{ text: its }],
+      ]),
     },
   ];
 }

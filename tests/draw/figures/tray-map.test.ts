@@ -32,7 +32,7 @@ const slots: readonly TrayMapSlot[] = [
       mark: instrument.mark,
       quantity: "×2",
       instrument: defined(instrument),
-      ...(index === 0 ? { looksLike: "drill 2.5 two rings, drill 2.7 three" } : {}),
+      ...(index === 0 ? { looksLike: "drill\u00a02.7 (3\u00a0rings)" } : {}),
     }),
   ),
   {
@@ -126,7 +126,7 @@ describe("a tray map", () => {
     expect(drawn.filter(({ attributes }) => attributes["data-flag"] === "look-alike")).toHaveLength(
       1,
     );
-    expect(figure.svg).toContain("looks alike: drill 2.5 two rings, drill 2.7 three");
+    expect(figure.svg).toContain("looks alike: drill\u00a02.7 (3\u00a0rings)");
   });
 
   test("says the pieces of a cramped rack once, and those of a length that differs beside it", () => {

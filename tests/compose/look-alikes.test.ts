@@ -1,0 +1,93 @@
+import { describe, expect, test } from "vitest";
+import { sheetViews } from "../../lib/compose/compose.ts";
+import { confusions, lookAlikeLines, partnerWords } from "../../lib/compose/look-alikes.ts";
+import { derive } from "../../lib/derive/derive.ts";
+import { pictures } from "../../lib/draw/pictures.ts";
+import { loadLibrary } from "../../lib/index.ts";
+
+const { catalogue } = loadLibrary("content");
+if (!catalogue) throw new Error("The demo library does not resolve");
+const derived = derive(catalogue);
+const composing = { catalogue, derived, pictures, today: "2026-11-25" };
+const sheets = sheetViews(composing);
+
+function pairOf(a: string, b: string) {
+  const pair = derived.lookAlikes.find((one) => one.a === a && one.b === b);
+  if (!pair) throw new Error(`${a} and ${b} are no pair`);
+  return pair;
+}
+const said = (a: string, b: string): string =>
+  lookAlikeLines(composing, [pairOf(a, b)])
+    .map(({ subject, words, other }) => [subject, words, other?.subject, other?.words].join(" "))
+    .join();
+
+describe("a look-alike line", () => {
+  test.each([
+    ["drill-25", "drill-27-pilot", "Drill 2.5: 2 rings; drill 2.7: 3 rings."],
+    ["drill-27-gliding", "drill-27-pilot", "Gliding drill 2.7: 2 rings; drill 2.7: 3 rings."],
+    ["cortical-27", "locking-27", "Screw 2.7 cortical: spherical head; locking: threaded head."],
+    [
+      "lower-fibula-left",
+      "lower-fibula-right",
+      'Lower fibula plate, LEFT: etched "PF LF L"; RIGHT: etched "PF LF R".',
+    ],
+    [
+      "straight-stiff",
+      "thin-shell",
+      "Straight stiff plate: thickness 3.3 mm; Thin-shell plate: thickness 1.2 mm.",
+    ],
+  ])("of %s and %s says which has which", (a, b, expected) => {
+    expect(said(a, b)).toBe(expected);
+  });
+
+  test("says that nothing tells two apart", () => {
+    const { tells: _, ...pair } = pairOf("drill-25", "drill-27-pilot");
+    expect(lookAlikeLines(composing, [pair])).toEqual([
+      { subject: "Drill 2.5 and drill 2.7:", words: "nothing etched tells them apart." },
+    ]);
+  });
+
+  test("comes first where both parts are handled, then the numbers, then the rest", () => {
+    const handled = new Set(["drill-25", "drill-27-pilot", "guide-25"]);
+    const lines = confusions(composing, (id) => handled.has(id));
+    expect(lines.map(({ subject }) => subject)).toEqual([
+      "Drill 2.5:",
+      "2.7 is called for",
+      "Gliding drill 2.7:",
+      "Guide 2.5:",
+      "Drill 2.5:",
+    ]);
+  });
+});
+
+describe("the look-alike of a slot", () => {
+  test.each([
+    ["drill-25", "drill-27-pilot", "drill\u00a02.5", "drill\u00a02.7 (3\u00a0rings)"],
+    ["cortical-27", "locking-27", "cortical (spherical\u00a0head)", "locking (threaded\u00a0head)"],
+  ])("%s or %s is named with what is seen on it", (a, b, ofA, ofB) => {
+    const pair = pairOf(a, b);
+    expect(partnerWords(composing, pair, b)).toContain(ofA);
+    expect(partnerWords(composing, pair, a)).toBe(ofB);
+  });
+
+  test("is the most dangerous in the tray, of equals the nearest", () => {
+    const [tray] = sheets.filter(({ id }) => id === "pebblefin-tray-small-instruments");
+    if (tray?.kind !== "tray") throw new Error("No tray card");
+    const [slots] = [...tray.map.svg.matchAll(/data-slot="A1".*?data-slot="A2"/gs)];
+    expect(slots?.[0]).toContain("drill\u00a02.7");
+    expect(slots?.[0]).toContain("3\u00a0rings");
+  });
+});
+
+describe("a pairing sheet", () => {
+  test("shows drill 2.5 against pilot drill 2.7 before all else", () => {
+    const shown = sheets.flatMap((sheet) =>
+      sheet.kind === "pairing" && sheet.id === "pebblefin-pairing-plates"
+        ? [sheet.lookAlikes.lines[0]]
+        : [],
+    );
+    expect(shown.length).toBeGreaterThan(0);
+    for (const line of shown)
+      expect([line?.subject, line?.other?.subject]).toEqual(["Drill 2.5:", "drill 2.7:"]);
+  });
+});
