@@ -16,7 +16,12 @@ export type SlotLayout = {
 };
 
 type Wording = (width: number) => TextBlock;
-type Room = { readonly width: number; readonly height: number };
+/** Room for words, mm, and by how much a whole picture under them may reach past it to the left and to the right. */
+type Room = {
+  readonly width: number;
+  readonly height: number;
+  readonly spare?: readonly [number, number];
+};
 type Way = (
   wording: Wording,
   picture: SlotPicture,
@@ -65,18 +70,19 @@ function lengthFor(picture: SlotPicture, room: number, cut: boolean): number | u
 function above(
   wording: Wording,
   picture: SlotPicture,
-  { width, height }: Room,
+  { width, height, spare: [left, right] = [0, 0] }: Room,
   cut: boolean,
 ): SlotLayout | undefined {
   const text = wording(width);
-  const length = lengthFor(picture, width, cut);
+  const length = lengthFor(picture, cut ? width : width + left + right, cut);
   if (length === undefined || !fits(text, width, height)) return undefined;
   const rest = height - text.height - gap;
+  const x = length > width ? (width + right - left - length) / 2 : (width - length) / 2;
   if (rest < picture.height(length)) return undefined;
   return {
     text,
     textAt: [0, 0],
-    picture: { at: [(width - length) / 2, text.height + gap + rest / 2], length, upright: false },
+    picture: { at: [x, text.height + gap + rest / 2], length, upright: false },
   };
 }
 

@@ -1,7 +1,7 @@
 import type { TrayMapSlot } from "../../../model/figure.ts";
 import type { Interfaces } from "../../../model/interfaces.ts";
 import type { Pen } from "../../canvas.ts";
-import { gaps } from "../../tokens.ts";
+import { edges, gaps } from "../../tokens.ts";
 import { drawLookAlikeStrip, stripWidth } from "./look-alike-strip.ts";
 import { eachWords, rackText, shortRackText } from "./rack-text.ts";
 import { layOutSlot, type SlotLayout } from "./slot-layout.ts";
@@ -30,8 +30,10 @@ export function placeSlot(
   scale: number,
   type: SlotType,
 ): PlacedSlot {
-  const left = beside + (slot.looksLike === undefined ? 0 : stripWidth + gaps.touching);
-  const room = { width: size.width - left - beside, height: size.height - 2 * above };
+  const strip = slot.looksLike === undefined ? 0 : stripWidth;
+  const left = beside + strip + (strip > 0 ? gaps.touching : 0);
+  const spare = [left - strip - edges.slot, beside - edges.slot] as const;
+  const room = { width: size.width - left - beside, height: size.height - 2 * above, spare };
   const picture = slotPicture(slot, interfaces, scale);
   const placed = layOut(slot, room, picture, type);
   return { slot, size, left, ...(picture ? { picture } : {}), ...placed };
@@ -66,7 +68,7 @@ export type SlotType = {
 };
 
 type Wording = (width: number) => TextBlock;
-type Room = PlacedSlot["size"];
+type Room = PlacedSlot["size"] & { readonly spare: readonly [number, number] };
 type Placed = Pick<PlacedSlot, "layout" | "lacks">;
 
 /** The picture with what tells a look-alike, else with the word that there is one; then the words alone in the same order, the

@@ -37,9 +37,10 @@ describe("the layout of a slot", () => {
         size,
         fc.double({ min: 1, max: 30, noNaN: true }),
         fc.boolean(),
-        (width, height, long, high, cuts) => {
+        fc.constantFrom([0, 0] as const, [1.2, 0.8] as const),
+        (width, height, long, high, cuts, spare) => {
           const { text, textAt, picture } = layOutSlot(
-            { width, height },
+            { width, height, spare },
             wordings,
             pictureOf(long, high, cuts),
           );
@@ -61,9 +62,13 @@ describe("the layout of a slot", () => {
           const clear =
             box[0] >= words[2] || box[2] <= words[0] || box[1] >= words[3] || box[3] <= words[1];
           expect(clear).toBe(true);
-          for (const [left, top, right, bottom] of [box, words]) {
-            expect(Math.min(left, top)).toBeGreaterThanOrEqual(-0.001);
-            expect(right).toBeLessThanOrEqual(width + 0.001);
+          for (const [[left, top, right, bottom], past] of [
+            [box, length === long ? spare : [0, 0]],
+            [words, [0, 0]],
+          ] as const) {
+            expect(left).toBeGreaterThanOrEqual(-past[0] - 0.001);
+            expect(top).toBeGreaterThanOrEqual(-0.001);
+            expect(right).toBeLessThanOrEqual(width + past[1] + 0.001);
             expect(bottom).toBeLessThanOrEqual(height + 0.001);
           }
         },
@@ -85,6 +90,15 @@ describe("the layout of a slot", () => {
     expect(layOutSlot({ width: 60, height: 16 }, wordings, undefined).over).toBeUndefined();
     const { over, text } = layOutSlot({ width: 60, height: 3 }, wordings, undefined);
     expect(over).toBeCloseTo(text.height - 3, 9);
+  });
+
+  test("draws a body whole where it needs no more than the spare room at the sides", () => {
+    const laid = (long: number, spare: readonly [number, number]) =>
+      layOutSlot({ width: 72, height: 17, spare }, wordings, pictureOf(long, 2, true)).picture;
+    expect(laid(73.5, [1, 0.6])).toMatchObject({ length: 73.5, upright: false });
+    expect(laid(73.5, [1, 0.6])?.at[0]).toBeCloseTo(-0.95, 9);
+    expect(laid(73.5, [0, 0])?.length).toBeLessThan(73.5);
+    expect(laid(73.7, [1, 0.6])?.length).toBeLessThanOrEqual(72);
   });
 
   test("breaks a long body off and never a plate", () => {
