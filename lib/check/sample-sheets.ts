@@ -99,6 +99,7 @@ export const samplePairing = (rows: number, change: Partial<PairingView> = {}): 
   rows: Array.from({ length: rows }, () => samplePairingRow),
   traps: { title: "", lines: [] },
   lookAlikes: { title: "", lines: [] },
+  share: "evenly",
   ...change,
 });
 

@@ -1,6 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
-import type { PairingView, SheetFrame } from "../model/sheet.ts";
+import type { PairingView, SheetFrame, WarningBox, WarningLine } from "../model/sheet.ts";
 import { enlargement, typeFloors } from "../model/type-sizes.ts";
 import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
@@ -11,8 +11,8 @@ import { notesHeight } from "./notes-height.ts";
 import { lagColumns, type PairingColumn, pairingCell, plateColumns } from "./pairing-cells.ts";
 import { type SectionsWanted, sectionViews } from "./section-views.ts";
 import { cutsWanted } from "./step-cuts.ts";
-import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
-import { warningBox } from "./warning-box.ts";
+import { trapLines } from "./traps.ts";
+import { elsewhere, warningBox } from "./warning-box.ts";
 
 /** Millimetres: a row with pictures, one whose called-out words take two lines, one where they take three, all that stands above and below the rows,
  * as much of that as grows with the type, and a line of a box. */
@@ -108,47 +108,51 @@ function cuts(
     : { taken: 0 };
 }
 
+/** How the width is shared between the two boxes, and the traps' part of it. */
+const shares = [
+  ["evenly", 1 / 2],
+  ["three-to-two", 3 / 5],
+  ["two-to-one", 2 / 3],
+] as const;
+
+/** Millimetres between the two boxes, and what the edges of one take of its width. */
+const boxGap = 4;
+const boxEdges = 6;
+
+/** Traps and look-alikes beside each other, the width shared so that the fewest lines are left out. */
 function boxes(
   composing: Composing,
   chains: readonly Chain[],
-  frame: SheetFrame,
+  { format }: SheetFrame,
   left: number,
-): Pick<PairingView, "traps" | "lookAlikes"> {
-  const { derived, pictures } = composing;
-  const zones = new Set(chains.map(({ zone }) => zone));
+): Pick<PairingView, "traps" | "lookAlikes" | "share"> {
+  const zones = chains.map(({ zone }) => zone);
   const handled = new Set(
     chains.flatMap(({ screw, links }) => [
       screw,
       ...links.flatMap(({ instrument }) => instrument ?? []),
     ]),
   );
-  const screws = screwTrapLines(
-    composing,
-    derived.screwTraps.filter((trap) => zones.has(trap.zone)),
-  );
-  const rest = inTurn(
-    screws.slice(2),
-    drillTrapLines(
-      composing,
-      derived.drillTraps.filter((trap) => handled.has(trap.through)),
-    ),
-  );
-  const traps = [...screws.slice(0, 2), ...rest];
+  const wrong = trapLines(composing, zones, chains);
+  const alike = confusions(composing, (id) => handled.has(id));
+  const whole = format.width - 2 * format.margin - boxGap;
   const room = {
-    lines: Math.max(2, Math.floor(left / (boxLine * enlargement("pairing", frame.format)))),
-    width: frame.format.width / 2 - 16,
-    size: typeFloors("pairing", frame.format).body,
+    lines: Math.max(2, Math.floor(left / (boxLine * enlargement("pairing", format)))),
+    size: typeFloors("pairing", format).body,
   };
-  return {
-    traps: warningBox(pictures, "Goes in, and is wrong.", traps, room),
-    lookAlikes: warningBox(
-      pictures,
-      "Looks alike.",
-      confusions(composing, (id) => handled.has(id)),
-      room,
-    ),
-  };
+  const box = (title: string, lines: readonly WarningLine[], part: number): WarningBox =>
+    warningBox(composing.pictures, title, lines, { ...room, width: whole * part - boxEdges });
+  const ways = shares.map(([share, part]) => ({
+    share,
+    traps: box("Goes in, and is wrong.", wrong, part),
+    lookAlikes: box("Looks alike.", alike, 1 - part),
+  }));
+  return ways.reduce((best, way) => (told(way) > told(best) ? way : best));
 }
+
+/** How many lines two boxes hold, those that say how many are left out not counted. */
+const told = ({ traps, lookAlikes }: Pick<PairingView, "traps" | "lookAlikes">): number =>
+  [...traps.lines, ...lookAlikes.lines].filter(({ words }) => words !== elsewhere).length;
 
 type Part = {
   readonly slug: string;

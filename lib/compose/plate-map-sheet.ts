@@ -15,7 +15,7 @@ import { otherSide, pairedMap } from "./paired-map.ts";
 import { bendWords, orientationLines, plateSide, sideWords } from "./plate-facts.ts";
 import { firstThatFits, mapShares } from "./plate-map-shares.ts";
 import { capital } from "./spoken.ts";
-import { screwTrapLines } from "./traps.ts";
+import { trapLines } from "./traps.ts";
 import { warningBox } from "./warning-box.ts";
 
 type Band = PlateMapView["bands"][number];
@@ -113,10 +113,10 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   );
   const bands = bandsOf(composing, plate);
   const zones = new Set(plate.holes.flatMap((hole) => hole.zones.map(({ zone }) => zone)));
-  const traps = screwTrapLines(
-    composing,
-    derived.screwTraps.filter((trap) => zones.has(trap.zone)),
+  const chains = derived.chains.filter(
+    (chain) => zones.has(chain.zone) && chain.system === plate.system && !isLag(chain),
   );
+  const traps = trapLines(composing, [...zones], chains);
   const table = tableOf(composing, plate);
   const side = plateSide(catalogue, plate.plate);
   const pair = [plate, otherSide(catalogue, derived, plate)] as const;
@@ -125,12 +125,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     system: plate.system,
     title: plateTitle(plate, plate.holesInRow),
     origin: known(catalogue.plates, plate.plate).file,
-    shows: [
-      `plate/${plate.id}`,
-      ...derived.chains
-        .filter((chain) => zones.has(chain.zone) && chain.system === plate.system && !isLag(chain))
-        .map((chain) => `chain/${chain.id}`),
-    ],
+    shows: [`plate/${plate.id}`, ...chains.map((chain) => `chain/${chain.id}`)],
     lead: `${plate.side === "none" ? "Read the plate's mark" : "Say the side aloud"} before the plate is opened. Say which part of the hole.`,
     cautions: [],
     kind: "plate-map" as const,

@@ -6,7 +6,7 @@ import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { handWords } from "./hand-words.ts";
 import { linesOf } from "./printed-lines.ts";
-import { drillTrapLines, inTurn, screwTrapLines } from "./traps.ts";
+import { trapLines } from "./traps.ts";
 import { unparted } from "./unparted.ts";
 import { warningBox } from "./warning-box.ts";
 
@@ -113,20 +113,8 @@ export function pocketSheets(composing: Composing, system: string): readonly Poc
   if (chains.length === 0) return [];
   const { name, file } = known(catalogue.systems, system);
   const groups = chainGroups(composing, chains);
-  const zones = new Set(chains.map(({ zone }) => zone));
-  const handled = new Set(
-    chains.flatMap(({ links }) => links.flatMap(({ instrument }) => instrument ?? [])),
-  );
-  const ranked = inTurn(
-    screwTrapLines(
-      composing,
-      derived.screwTraps.filter(({ zone }) => zones.has(zone)),
-    ),
-    drillTrapLines(
-      composing,
-      derived.drillTraps.filter(({ through }) => handled.has(through)),
-    ),
-  );
+  const zones = chains.map(({ zone }) => zone);
+  const ranked = trapLines(composing, zones, chains);
   const recipes = [...new Set(chains.map(({ recipe }) => recipe))];
   const about = {
     id: `${system}-pocket`,

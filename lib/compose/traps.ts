@@ -1,5 +1,5 @@
 import { known } from "../model/catalogue.ts";
-import type { DrillTrap, ScrewTrap } from "../model/chain.ts";
+import type { Chain, DrillTrap, ScrewTrap } from "../model/chain.ts";
 import type { WarningLine } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { grouped } from "./grouped.ts";
@@ -16,18 +16,30 @@ function inSameOpening({ catalogue }: Composing, trap: ScrewTrap): boolean {
   );
 }
 
-function rank(composing: Composing, trap: ScrewTrap): number {
-  if (inSameOpening(composing, trap)) return 0;
-  return (trap.screwSystem === trap.zoneSystem ? 1 : 3) + (trap.head === "lodges" ? 0 : 1);
+/** Harm in order: what drills a wrong hole for a locking screw unnoticed, in its sleeve; a screw that belongs in the next part of the same opening; a wrong drill in a guide; other screws of the system;
+ * a drill that is as wide as the right one; screws of another system. Of each, a head that lodges is noticed later than one that falls through. */
+const harm = {
+  wrongInSleeve: 0,
+  sameOpening: 1,
+  wrongInGuide: 2,
+  sameSystem: 3,
+  asWide: 5,
+  otherSystem: 6,
+} as const;
+
+type Ranked = { readonly rank: number; readonly line: WarningLine };
+
+function screwRank(composing: Composing, trap: ScrewTrap): number {
+  if (inSameOpening(composing, trap)) return harm.sameOpening;
+  const { sameSystem, otherSystem } = harm;
+  const known = trap.screwSystem === trap.zoneSystem ? sameSystem : otherSystem;
+  return known + (trap.head === "lodges" ? 0 : 1);
 }
 
-/** Screws that go through a hole they do not belong in, worst first: the neighbour part of one opening, then the same system. */
-export function screwTrapLines(
-  composing: Composing,
-  traps: readonly ScrewTrap[],
-): readonly WarningLine[] {
+function screwLines(composing: Composing, traps: readonly ScrewTrap[]): readonly Ranked[] {
   const { catalogue } = composing;
-  const byScrew = grouped(traps, (trap) => `${rank(composing, trap)} ${trap.head} ${trap.screw}`);
+  const rank = (trap: ScrewTrap): number => screwRank(composing, trap);
+  const byScrew = grouped(traps, (trap) => `${rank(trap)} ${trap.head} ${trap.screw}`);
   const lines = [...byScrew.values()].map((group) => {
     const { screw, screwSystem, zoneSystem, head } = group[0];
     const away =
@@ -38,7 +50,7 @@ export function screwTrapLines(
       [...new Set(group.map(({ zone }) => known(catalogue.zones, zone).name))].sort(),
     );
     return {
-      rank: rank(composing, group[0]),
+      rank: rank(group[0]),
       name: `${known(catalogue.screws, screw).called}${away}`,
       zones,
       head,
@@ -47,31 +59,65 @@ export function screwTrapLines(
   return [...grouped(lines, (line) => `${line.rank} ${line.zones} ${line.head}`).entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, same]) => {
-      const { zones, head } = same[0];
+      const { zones, head, rank } = same[0];
       return {
-        subject: listed(same.map(({ name }) => name).sort()),
-        words: `in ${zones}: ${head === "lodges" ? "head lodges" : "falls through"}.`,
+        rank,
+        line: {
+          subject: listed(same.map(({ name }) => name).sort()),
+          words: `in ${zones}: ${head === "lodges" ? "head lodges" : "falls through"}.`,
+        },
       };
     });
 }
 
-/** Drills that pass a bore made for another drill, the closest first. */
-export function drillTrapLines(
-  { catalogue }: Composing,
-  traps: readonly DrillTrap[],
-): readonly WarningLine[] {
-  const name = (id: string): string => spoken(known(catalogue.instruments, id));
-  return [...traps]
-    .sort((a, b) => a.play - b.play || (a.drill + a.through < b.drill + b.through ? -1 : 1))
-    .map(({ drill, through, belongs }) => {
-      const made = belongs.length === 0 ? "" : `, made for ${listed(belongs.map(name))}`;
-      return { subject: capital(name(drill)), words: `passes ${name(through)}${made}.` };
-    });
+function drillRank({ catalogue }: Composing, { drill, through, belongs }: DrillTrap): number {
+  const width = (id: string): number | undefined => {
+    const instrument = known(catalogue.instruments, id);
+    return instrument.kind === "drill" ? instrument.diameter : undefined;
+  };
+  if (belongs.some((own) => width(own) === width(drill))) return harm.asWide;
+  const sleeve = known(catalogue.instruments, through).kind === "threaded-sleeve";
+  return sleeve ? harm.wrongInSleeve : harm.wrongInGuide;
 }
 
-/** Two ranked lists in one, taken in turn. */
-export function inTurn<T>(a: readonly T[], b: readonly T[]): readonly T[] {
-  return Array.from({ length: Math.max(a.length, b.length) }, (_, index) => [a[index], b[index]])
-    .flat()
-    .filter((line) => line !== undefined);
+function drillLines(composing: Composing, traps: readonly DrillTrap[]): readonly Ranked[] {
+  const name = (id: string): string => spoken(known(composing.catalogue.instruments, id));
+  const near = [...traps].sort(
+    (a, b) => a.play - b.play || (a.drill + a.through < b.drill + b.through ? -1 : 1),
+  );
+  const rank = (trap: DrillTrap): number => drillRank(composing, trap);
+  return [...grouped(near, (trap) => `${rank(trap)} ${trap.through}`).values()].map((group) => {
+    const { through, belongs } = group[0];
+    const made = belongs.length === 0 ? "" : `, made for ${listed(belongs.map(name))}`;
+    const drills = listed(group.map(({ drill }) => name(drill)));
+    const passes = group.length > 1 ? "pass" : "passes";
+    return {
+      rank: rank(group[0]),
+      line: { subject: capital(drills), words: `${passes} ${name(through)}${made}.` },
+    };
+  });
+}
+
+/** What goes in and is wrong where holes of these zones are filled by these chains, the most harmful first: drills that pass a bore made for another, and screws that go through a hole they do not belong in. */
+export function trapLines(
+  composing: Composing,
+  zones: readonly string[],
+  chains: readonly Chain[],
+): readonly WarningLine[] {
+  const { screwTraps, drillTraps } = composing.derived;
+  const handled = new Set(
+    chains.flatMap(({ links }) => links.flatMap(({ instrument }) => instrument ?? [])),
+  );
+  return [
+    ...drillLines(
+      composing,
+      drillTraps.filter(({ through }) => handled.has(through)),
+    ),
+    ...screwLines(
+      composing,
+      screwTraps.filter(({ zone }) => zones.includes(zone)),
+    ),
+  ]
+    .sort((a, b) => a.rank - b.rank)
+    .map(({ line }) => line);
 }

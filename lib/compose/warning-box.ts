@@ -7,6 +7,9 @@ const runs = ({ subject, words }: WarningLine): readonly Run[] => [
   { text: words },
 ];
 
+/** Where the lines stand that a box has no room for. */
+export const elsewhere = "on the site.";
+
 /** A box with the first of the ranked lines that fit `room` printed lines beneath its title, each on a line of its own; and a word where the rest stands. */
 export function warningBox(
   pictures: Pick<Pictures, "textWidth">,
@@ -24,10 +27,7 @@ export function warningBox(
   const cut = (shown: number): readonly WarningLine[] =>
     shown === ranked.length
       ? ranked
-      : [
-          ...ranked.slice(0, shown),
-          { subject: `${ranked.length - shown} more`, words: "on the site." },
-        ];
+      : [...ranked.slice(0, shown), { subject: `${ranked.length - shown} more`, words: elsewhere }];
   let shown = ranked.length;
   while (shown > 0 && printed(cut(shown)) > room.lines) shown -= 1;
   return { title, lines: cut(shown) };

@@ -94,6 +94,8 @@ export type PairingView = SheetFrame & {
   }[];
   readonly traps: WarningBox;
   readonly lookAlikes: WarningBox;
+  /** How traps and look-alikes share the width. */
+  readonly share: "evenly" | "three-to-two" | "two-to-one";
 };
 
 export type LengthView = SheetFrame & {

@@ -112,11 +112,11 @@ describe("composing", () => {
     ).toEqual(words);
   });
 
-  test("lists on the pairing sheet what goes in and is wrong, the neighbour part of one opening first", () => {
+  test("lists on the pairing sheet what goes in and is wrong, a wrong drill in a sleeve first", () => {
     expect(sheet("pairing", "minnow-pairing-plates").traps.lines).toEqual([
+      { subject: "Drill 2.5", words: "passes sleeve 3.5, made for drill 2.7." },
       { subject: "Screw 3.5 cortical", words: "in threaded 3.5: head lodges." },
       { subject: "Screw 3.5 locking", words: "in plain round 3.5: head lodges." },
-      { subject: "Drill 2.5", words: "passes sleeve 3.5, made for drill 2.7." },
     ]);
   });
 

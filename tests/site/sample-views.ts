@@ -142,6 +142,7 @@ function pairing(): PairingView {
       ["Drill 2.5", "passes sleeve 3.5."],
     ),
     lookAlikes: rings,
+    share: "three-to-two",
   };
 }
 

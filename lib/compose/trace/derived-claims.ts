@@ -5,7 +5,7 @@ import type { LengthView, SheetView } from "../../model/sheet.ts";
 import type { Claim, Fact } from "../../model/trace.ts";
 import { doubleNumberLines, lookAlikeLines } from "../look-alikes.ts";
 import { rackPieces, slotFacts } from "../slot-facts.ts";
-import { capital, spoken } from "../spoken.ts";
+import { spoken } from "../spoken.ts";
 import { phrasesOf } from "./phrases-of.ts";
 import { factOf, type Traced, usesOf } from "./uses-of.ts";
 
@@ -198,8 +198,8 @@ function trapClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
     );
     const drills = derived.drillTraps.filter(
       ({ drill, through }) =>
-        subject === capital(spoken(known(catalogue.instruments, drill))) &&
-        words.startsWith(`passes ${spoken(known(catalogue.instruments, through))}`),
+        subject.toLowerCase().includes(spoken(known(catalogue.instruments, drill)).toLowerCase()) &&
+        words.replace(/^pass(es)? /, "").startsWith(spoken(known(catalogue.instruments, through))),
     );
     const facts = [
       ...screws.flatMap(({ screw, zone }) => [

@@ -1,0 +1,75 @@
+import { describe, expect, test } from "vitest";
+import { isLag } from "../../lib/compose/chain-groups.ts";
+import { sheetViews } from "../../lib/compose/compose.ts";
+import { trapLines } from "../../lib/compose/traps.ts";
+import { derive } from "../../lib/derive/derive.ts";
+import { pictures } from "../../lib/draw/pictures.ts";
+import { loadLibrary } from "../../lib/index.ts";
+
+const { catalogue } = loadLibrary("content");
+if (!catalogue) throw new Error("The demo library does not resolve");
+const derived = derive(catalogue);
+const composing = { catalogue, derived, pictures, today: "2026-11-25" };
+const sheets = sheetViews(composing).filter(({ practice }) => practice === undefined);
+
+function linesFor(system: string, lag: boolean): readonly string[] {
+  const chains = derived.chains.filter((one) => one.system === system && isLag(one) === lag);
+  const zones = chains.map(({ zone }) => zone);
+  return trapLines(composing, zones, chains).map(({ subject, words }) => `${subject} ${words}`);
+}
+
+describe("what goes in and is wrong", () => {
+  test("begins with wrong drills in a sleeve, then the screw of the next part of one opening, then wrong drills in a guide", () => {
+    expect(linesFor("pebblefin", false).slice(0, 4)).toEqual([
+      "Drill 2.5 and drill 2.0 pass sleeve 3.5, made for drill 2.7.",
+      "Screw 3.5 locking in plain part, oblong 3.5: head lodges.",
+      "Screw 3.5 cortical and Screw 4.0 cancellous in threaded part 3.5: head lodges.",
+      "Drill 2.0 passes guide 2.5, made for drill 2.5.",
+    ]);
+  });
+
+  test("has a drill as wide as the right one after the screws of its system", () => {
+    expect(linesFor("pebblefin", false).at(-1)).toBe(
+      "Gliding drill 2.7 passes sleeve 3.5, made for drill 2.7.",
+    );
+  });
+
+  test("has screws of another system last, those that fall through at the very end", () => {
+    const lines = linesFor("gatepost", false);
+    const away = lines.map((line) => line.includes("(Pebblefin)"));
+    expect(away.indexOf(true)).toBe(away.lastIndexOf(false) + 1);
+    const falls = lines.map((line) => line.endsWith("falls through."));
+    expect(falls.indexOf(true)).toBe(falls.lastIndexOf(false) + 1);
+  });
+
+  test("stands in one order on every sheet", () => {
+    for (const [system, lag, kinds] of [
+      ["pebblefin", false, ["pairing", "pocket"]],
+      ["gatepost", false, ["pairing", "pocket"]],
+    ] as const) {
+      const all = linesFor(system, lag);
+      const shown = sheets.flatMap((sheet) =>
+        sheet.system === system &&
+        kinds.some((kind) => kind === sheet.kind) &&
+        "traps" in sheet &&
+        !sheet.id.endsWith("-lag")
+          ? [sheet.traps.lines]
+          : [],
+      );
+      expect(shown.length).toBeGreaterThan(2);
+      for (const lines of shown) {
+        const own = lines
+          .filter(({ words }) => words !== "on the site.")
+          .map(({ subject, words }) => `${subject} ${words}`);
+        expect(own).toEqual(all.slice(0, own.length));
+      }
+    }
+  });
+});
+
+describe("the two boxes of a pairing sheet", () => {
+  test("share the width so that the fuller one has room", () => {
+    const wide = sheets.flatMap((sheet) => (sheet.kind === "pairing" ? [sheet.share] : []));
+    expect(new Set(wide).size).toBeGreaterThan(1);
+  });
+});
