@@ -99,6 +99,7 @@ import { sourceIsOfItsOwnSystem } from "./rules/source-is-of-its-own-system.ts";
 import { statedLengthIsTheOutlinesLength } from "./rules/stated-length-is-the-outlines-length.ts";
 import { stepAsksForItsInstrument } from "./rules/step-asks-for-its-instrument.ts";
 import { stepCautionIsRequired } from "./rules/step-caution-is-required.ts";
+import { stepSaysHowDeep } from "./rules/step-says-how-deep.ts";
 import { stepSaysWhatItFills } from "./rules/step-says-what-it-fills.ts";
 import { stepsStandInWorkingOrder } from "./rules/steps-stand-in-working-order.ts";
 import { stiffPlateIsTheThicker } from "./rules/stiff-plate-is-the-thicker.ts";
@@ -217,6 +218,7 @@ export const rules: readonly Rule[] = [
   statedLengthIsTheOutlinesLength,
   stepAsksForItsInstrument,
   stepCautionIsRequired,
+  stepSaysHowDeep,
   stepSaysWhatItFills,
   stepsStandInWorkingOrder,
   stiffPlateIsTheThicker,
