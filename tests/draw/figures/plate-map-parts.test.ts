@@ -75,6 +75,26 @@ describe("on a map with its regions, bend zones and view from the side", () => {
     expect([...labelFaults(plate, read), ...mapFaults(plate, read)]).toEqual([]);
   });
 
+  test.each(all.filter(({ hooks }) => hooks))(
+    "the line from the hooks' word touches a hook of $id",
+    (plate) => {
+      const { svg } = plateMap("map", plate, { width: 194, height: 66 });
+      const [, middle = Number.NaN] =
+        /class="hooks" transform="translate\([-\d.]+ ([-\d.]+)\)/.exec(svg)?.map(Number) ?? [];
+      const edges = [
+        ...svg.matchAll(/translate\(0 ([-\d.]+)\)" data-part="hook"[^>]*><path d="M0 (-?[\d.]+)/g),
+      ].flatMap(([, place, half]) =>
+        [-1, 1].map((side) => Number(place) + side * Math.abs(Number(half))),
+      );
+      const leader = readMap(svg).leaders.find(({ label }) => label === "hooks")?.line;
+      if (leader === undefined) throw new Error("No leader");
+      const gaps = [leader[1], leader[3]].flatMap((y) =>
+        edges.map((edge) => Math.abs(y - middle - edge)),
+      );
+      expect(Math.min(...gaps)).toBeLessThan(0.1);
+    },
+  );
+
   test("a region is named with its screw holes where there is room, and not at all where the plate has one region", () => {
     expect(regionsOf(drawn(plateCalled("lower-fibula-left-7")))).toEqual([
       "head H1–H5",

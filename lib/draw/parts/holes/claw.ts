@@ -1,4 +1,5 @@
 import type { PathPiece, Pen } from "../../canvas.ts";
+import { hookWidth } from "../../layout/hooks-box.ts";
 
 /** Hooks at a plate's edge, seen from above: claws that point to the left from the origin, mm. The word stands beside them. */
 export function drawClaws(
@@ -6,7 +7,7 @@ export function drawClaws(
   hooks: { readonly count: number; readonly depth: number; readonly spread: number },
 ): void {
   const { count, depth, spread } = hooks;
-  const thick = Math.min(2.2, (spread / Math.max(1, count)) * 0.55);
+  const thick = hookWidth(count, spread);
   for (let index = 0; index < count; index += 1) {
     const y = count === 1 ? 0 : -spread / 2 + (spread * index) / (count - 1);
     pen.group("claw", { at: [0, y], data: { part: "hook", depth } }, (inner) =>
