@@ -35,7 +35,7 @@ function entryOf(first: Read, last: Read): Entry {
       words: `longest is ${wholeMm(a.longest)}`,
     };
   if (z.kind !== "gap") throw new Error("A run of readings holds one kind of answer");
-  const words = `${wholeMm(a.shorter)} is ${drift(a.short, z.short)} short, ${wholeMm(a.longer)} is ${drift(a.long, z.long)} long`;
+  const words = `${wholeMm(a.shorter)}: ${drift(a.short, z.short)} short; ${wholeMm(a.longer)}: ${drift(a.long, z.long)} long`;
   return { reads, next: "", dead: true, words };
 }
 

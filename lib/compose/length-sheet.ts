@@ -59,12 +59,17 @@ function deadPictures(
   return { sections: figures.map((figure) => ({ figure, words: `${figure.title}.` })) };
 }
 
-function soundWords({ derived }: Composing, screw: string): readonly string[] {
-  return (derived.soundAlikes.get(screw) ?? []).map(([a, b]) => `${wholeMm(a)} and ${wholeMm(b)}`);
+/** The numbers of a sheet's screws that sound alike when they are called, in order, as a sentence; nothing where none do. */
+function heard({ derived }: Composing, screws: readonly string[]): string {
+  const pairs = screws.flatMap((screw) => derived.soundAlikes.get(screw) ?? []);
+  const words = [...pairs].sort(([a], [b]) => a - b).map(([a, b]) => `${wholeMm(a)}/${wholeMm(b)}`);
+  const all = [...new Set(words)].join(", ");
+  return all === "" ? "" : ` Sound alike: ${all}: say each figure.`;
 }
 
-/** The legend of the hatching; what each dead reading lies between stands in its own row. */
-const deadNote = "Hatched: no screw made for this reading. Ask the surgeon.";
+/** The legend of the hatching, and what its words count from; what each dead reading lies between stands in its own row. */
+const deadNote =
+  "Hatched: no screw made for this reading. Ask the surgeon. Short and long count from the reading with its addition.";
 
 /** The length sheet of one system: for each screw, every gauge reading and the next length in this rack, dead readings named. */
 export function lengthSheets(composing: Composing, system: string): readonly LengthView[] {
@@ -82,11 +87,6 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
   const policies = [length_policy.locking, length_policy.plain_head].flatMap((policy) =>
     citedDocuments(policy?.source),
   );
-  const misheard = [...new Set(screws.flatMap(({ id }) => soundWords(composing, id)))];
-  const heard =
-    misheard.length === 0
-      ? ""
-      : ` Sounds alike: ${misheard.join(", ")}: say each figure by itself.`;
   const facts = {
     id: `${system}-lengths`,
     system,
@@ -106,7 +106,12 @@ export function lengthSheets(composing: Composing, system: string): readonly Len
         ...deadPictures(composing, frame, columns),
         kind: "lengths",
         columns,
-        deadNote: deadNote + heard,
+        deadNote:
+          deadNote +
+          heard(
+            composing,
+            screws.map(({ id }) => id),
+          ),
       }) satisfies LengthView,
   );
 }

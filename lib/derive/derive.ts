@@ -21,18 +21,22 @@ export function derive(catalogue: Catalogue): Derived {
       .sort((a, b) => a - b)
       .map((holes) => layPlate(plate, holes, catalogue));
   });
+  const tables = lengthTables(catalogue, chains);
   return {
     chains,
     gaps,
     screwTraps: screwTraps(catalogue),
     drillTraps: drillTraps(catalogue, chains),
-    lengthTables: lengthTables(catalogue, chains),
+    lengthTables: tables,
     lookAlikes: lookAlikes(catalogue, plates),
     doubleNumbers: doubleNumbers(catalogue),
     soundAlikes: new Map(
       inIdOrder(catalogue.screws).map((screw) => [
         screw.id,
-        soundAlikes(catalogue.publisher.language, rackLengths(screw)),
+        soundAlikes(catalogue.publisher.language, [
+          ...rackLengths(screw),
+          ...(tables.get(screw.id)?.readings ?? []).map(({ reading }) => reading),
+        ]),
       ]),
     ),
     plates,

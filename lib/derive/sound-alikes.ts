@@ -17,7 +17,7 @@ const misheard: Readonly<Record<string, readonly (readonly [number, number])[]>>
   ],
 };
 
-/** Pairs of lengths, among those given (micrometres), that sound alike in a language: fourteen and forty. */
+/** Pairs among the lengths and readings given (micrometres) that sound alike in a language when they are called: fourteen and forty. */
 export function soundAlikes(
   language: string,
   lengths: readonly Um[],

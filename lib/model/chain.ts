@@ -141,7 +141,7 @@ export type Derived = {
   readonly lengthTables: ReadonlyMap<string, LengthTable>;
   readonly lookAlikes: readonly LookAlike[];
   readonly doubleNumbers: readonly DoubleNumber[];
-  /** Rack lengths of each screw that sound alike in the publisher's language, micrometres. */
+  /** Readings and rack lengths of each screw that sound alike in the publisher's language, micrometres. */
   readonly soundAlikes: ReadonlyMap<string, readonly (readonly [number, number])[]>;
   readonly plates: readonly import("./laid-plate.ts").LaidPlate[];
 };

@@ -131,7 +131,7 @@ describe("composing", () => {
     const [locking, cortical] = sheet("lengths", "minnow-lengths").columns;
     expect(locking?.entries).toEqual([
       { reads: "15–16", next: "16", dead: false, words: "" },
-      { reads: "51–53", next: "", dead: true, words: "50 is 1 to 3 short, 55 is 4 to 2 long" },
+      { reads: "51–53", next: "", dead: true, words: "50: 1 to 3 short; 55: 4 to 2 long" },
       { reads: "from 71", next: "", dead: true, words: "longest is 70" },
     ]);
     expect([cortical?.policy, cortical?.entries]).toEqual(["See instructions for use.", []]);
@@ -139,7 +139,7 @@ describe("composing", () => {
 
   test("explains the hatching without the numbers of one screw", () => {
     expect(sheet("lengths", "minnow-lengths").deadNote).toBe(
-      "Hatched: no screw made for this reading. Ask the surgeon.",
+      "Hatched: no screw made for this reading. Ask the surgeon. Short and long count from the reading with its addition.",
     );
   });
 

@@ -164,7 +164,7 @@ function lengths(): LengthView {
         entries: [
           entry("15–16", "16", ""),
           entry("17–18", "18", ""),
-          entry("51–53", "", "50 is 1 to 3 short, 55 is 4 to 2 long"),
+          entry("51–53", "", "50: 1 to 3 short; 55: 4 to 2 long"),
         ],
       },
       {

@@ -178,11 +178,18 @@ function fetchedClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
   );
 }
 
-/** Rack lengths that sound alike, said beside the readings. */
+/** Readings and lengths that sound alike, said beside the readings. */
 function soundClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
   if (sheet.kind !== "lengths") return [];
-  const facts = sheet.columns.map(({ screw }) => factOf(traced, "screw", screw, ["lengths"]));
-  const how = "Lengths of these racks whose words are easily misheard for one another.";
+  const facts = sheet.columns.flatMap(({ screw }) => {
+    const gauge = traced.derived.lengthTables.get(screw)?.gauge;
+    return [
+      factOf(traced, "screw", screw, ["lengths"]),
+      ...(gauge === undefined ? [] : [factOf(traced, "instrument", gauge, ["scale"])]),
+    ];
+  });
+  const how =
+    "Readings of these gauges and lengths of these racks whose words are easily misheard for one another.";
   return [{ what: "sounds alike", words: [sheet.deadNote], facts, how }];
 }
 
