@@ -56,12 +56,12 @@ const blades: Readonly<Record<Jaws, (sign: number) => readonly PathPiece[]>> = {
   ],
   flat: (sign) => [
     ["M", 0.3, sign * padsApart],
-    ["L", 0.3, sign * 5],
-    ["C", 2, sign * 8, 7, sign * 8.6, 10, sign * 8],
-    ["C", 15, sign * 7, 17.5, sign * 3, jaw, sign * -2.2],
+    ["L", 0.3, sign * 4.5],
+    ["C", 2, sign * 6.6, 7, sign * 7.2, 10, sign * 6.7],
+    ["C", 15, sign * 6.1, 17.5, sign * 3, jaw, sign * -2.2],
     ["L", jaw, sign * -5.4],
-    ["C", 17.5, sign * -0.6, 14, sign * 4.4, 9.5, sign * 5],
-    ["C", 8.2, sign * 5.2, 7.2, sign * 4.8, padLength, sign * 4],
+    ["C", 17.5, sign * -0.6, 14, sign * 3.6, 9.5, sign * 4.1],
+    ["C", 8.2, sign * 4.3, 7.2, sign * 4.1, padLength, sign * 3.6],
     ["L", padLength, sign * padsApart],
     ["Z"],
   ],
@@ -70,7 +70,7 @@ const blades: Readonly<Record<Jaws, (sign: number) => readonly PathPiece[]>> = {
 function jaws(form: Jaws): Segment {
   return {
     length: jaw,
-    half: form === "flat" ? 8.5 : 6.6,
+    half: 6.9,
     draw(pen, { to }) {
       const whole = to >= jaw - 0.1;
       for (const sign of [-1, 1]) {
