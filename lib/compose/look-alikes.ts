@@ -5,6 +5,7 @@ import { plateName } from "../model/plate-name.ts";
 import type { WarningLine } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { capital, listed, spoken, tellTale } from "./spoken.ts";
+import { sizesWhole } from "./unparted.ts";
 
 type Told = Pick<Composing, "catalogue">;
 
@@ -27,11 +28,17 @@ export function lookAlikeLines(told: Told, pairs: readonly LookAlike[]): readonl
     const { a, b, tells } = pair;
     const [one, other] = [nameOf(told, a), nameOf(told, b)];
     if (tells === undefined)
-      return { subject: `${capital(one)} and ${other}:`, words: `${seenOn(pair, a)}.` };
+      return {
+        subject: sizesWhole(`${capital(one)} and ${other}:`),
+        words: `${seenOn(pair, a)}.`,
+      };
     return {
-      subject: `${capital(one)}:`,
-      words: `${tells[0]};`,
-      other: { subject: `${after(one, other)}:`, words: `${tells[1]}.` },
+      subject: sizesWhole(`${capital(one)}:`),
+      words: sizesWhole(`${tells[0]};`),
+      other: {
+        subject: sizesWhole(`${after(one, other)}:`),
+        words: sizesWhole(`${tells[1]}.`),
+      },
     };
   });
 }

@@ -2,3 +2,8 @@
 export function unparted(words: string): string {
   return words.replace(/(?<![,:]) /g, "\u00a0");
 }
+
+/** Words in which no number parts from the word before it or from its unit after it. */
+export function sizesWhole(words: string): string {
+  return words.replace(/ (?=\d)|(?<=\d) (?=mm\b|N·m|rings?\b)/g, "\u00a0");
+}
