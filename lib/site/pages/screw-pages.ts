@@ -106,7 +106,7 @@ function lengthsOf({ sheets, drawings }: SiteInput, screw: string): readonly Blo
             head: ["reading", "next length"],
             rows: column.entries.map(({ reads, next, dead, words }) => [
               [{ text: reads }],
-              [{ text: dead ? `none: ${words}` : next }],
+              [{ text: dead ? `none (${words})` : next }],
             ]),
           } as const,
         ]
