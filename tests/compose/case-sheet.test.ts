@@ -3,12 +3,17 @@ import { compose } from "../../lib/compose/compose.ts";
 import { derive } from "../../lib/derive/derive.ts";
 import { pictures } from "../../lib/draw/pictures.ts";
 import { loadLibrary } from "../../lib/index.ts";
-import type { CaseView, StepView } from "../../lib/model/sheet.ts";
+import type { CaseView, SheetView, StepView } from "../../lib/model/sheet.ts";
 
 const { catalogue } = loadLibrary("content");
 if (!catalogue) throw new Error("The demo library does not resolve");
 const derived = derive(catalogue);
-const sheetsOn = (today: string) => compose({ catalogue, derived, pictures, today });
+const composed = new Map<string, readonly SheetView[]>();
+const sheetsOn = (today: string): readonly SheetView[] => {
+  const sheets = composed.get(today) ?? compose({ catalogue, derived, pictures, today });
+  composed.set(today, sheets);
+  return sheets;
+};
 const caseOn = (today: string, code: string): CaseView => {
   const found = sheetsOn(today).find((sheet) => sheet.kind === "case" && sheet.code === code);
   if (found?.kind !== "case") throw new Error(`No ${code}`);
