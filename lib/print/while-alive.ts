@@ -1,6 +1,6 @@
 import type { Browser, Page } from "puppeteer";
 
-const beat = 2_000;
+const beat = 1_500;
 const silentBeats = 3;
 
 /** Waits for a browser's work as long as the browser answers and gets on with it: fails when its pages have used no
