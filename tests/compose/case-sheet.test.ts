@@ -32,7 +32,7 @@ describe("a case sheet", () => {
 
   test("says which instruments change between rows, and none before the first", () => {
     expect(
-      caseOn("2026-10-02", "CASE-A").rows.map(({ hand }) => /^Change [^:]*/.exec(hand)?.[0]),
+      caseOn("2026-10-07", "CASE-A").rows.map(({ hand }) => /^Change [^:]*/.exec(hand)?.[0]),
     ).toEqual([
       undefined,
       "Change guide",
@@ -42,14 +42,14 @@ describe("a case sheet", () => {
   });
 
   test("carries the cautions of the order of work that it names", () => {
-    const words = caseOn("2026-10-02", "CASE-B").cautions.map(({ text }) => text);
+    const words = caseOn("2026-10-07", "CASE-B").cautions.map(({ text }) => text);
     expect(words).toContain("Hooks checked before any screw.");
   });
 });
 
 describe("a step that may be left out", () => {
   const tapOf = (id: string) => {
-    const card = sheetsOn("2026-10-02").find((sheet) => sheet.id === id);
+    const card = sheetsOn("2026-10-07").find((sheet) => sheet.id === id);
     return (card as StepView).steps.find(({ verb }) => verb === "Tap")?.skip;
   };
 
