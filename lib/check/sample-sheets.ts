@@ -1,13 +1,7 @@
 import type { Figure } from "../model/figure.ts";
 import { formats } from "../model/format.ts";
-import type {
-  CaseView,
-  CautionView,
-  PairingView,
-  PlateMapView,
-  SheetFrame,
-  StepView,
-} from "../model/sheet.ts";
+import type { CaseView, PairingView, PlateMapView, StepView } from "../model/sheet.ts";
+import type { CautionView, SheetFrame } from "../model/sheet-frame.ts";
 
 const figure = (svg: string): Figure => ({
   id: "sample",

@@ -1,5 +1,6 @@
 import type { Pictures } from "../model/figure.ts";
-import type { SheetFrame, StepView } from "../model/sheet.ts";
+import type { StepView } from "../model/sheet.ts";
+import type { SheetFrame } from "../model/sheet-frame.ts";
 import { type TypeSizes, typeSizes } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { notesHeight } from "./notes-height.ts";

@@ -1,13 +1,14 @@
 import { known } from "../model/catalogue.ts";
-import type { Chain, Role } from "../model/chain.ts";
+import type { Chain } from "../model/chain.ts";
+import { exchangeables, isExchanged } from "../model/exchange.ts";
 import { labelSpan } from "../model/label-span.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import { wholeMm } from "../model/measure.ts";
 import { plateTitle } from "../model/plate-name.ts";
-import type { CaseView, SheetFrame, WarningBox, WarningLine } from "../model/sheet.ts";
-import type { Case } from "../model/site.ts";
+import type { CaseView } from "../model/sheet.ts";
+import type { SheetFrame, WarningBox, WarningLine } from "../model/sheet-frame.ts";
+import { type Case, isOver } from "../model/site.ts";
 import { typeSizes } from "../model/type-sizes.ts";
-import { linkOf } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
@@ -53,29 +54,10 @@ function rowLengths(run: readonly Planned[]): string {
     .join("\n");
 }
 
-/** What can be another than at the row before, as it is called. */
-const exchanged = [
-  ["drill", ["pilot-drill", "gliding-drill"]],
-  ["guide", ["guide", "gliding-guide"]],
-  ["sleeve", ["sleeve"]],
-  ["driver", ["driver"]],
-  ["limiter", ["limiter"]],
-] as const;
-
-/** Which instruments a row changes from those of the row before it ("Change drill and driver: "); nothing where there is none before, or none changes. */
+/** Which instruments a row exchanges for those of the row before it ("Change drill and driver: "); nothing where there is none before, or all stay. */
 function changeWords(before: Chain | undefined, now: Chain | undefined): string {
   if (before === undefined || now === undefined) return "";
-  const lying = (chain: Chain, roles: readonly Role[]): string =>
-    roles
-      .map((role) => {
-        const link = linkOf(chain, role);
-        return `${link?.instrument ?? ""} ${link?.end ?? ""}`;
-      })
-      .join();
-  const named = exchanged.flatMap(([name, roles]) => {
-    const nothing = roles.every((role) => linkOf(now, role)?.instrument === undefined);
-    return nothing || lying(before, roles) === lying(now, roles) ? [] : [name];
-  });
+  const named = exchangeables.filter((what) => isExchanged(before, now, what));
   return named.length > 0 ? `Change ${listed(named)}: ` : "";
 }
 
@@ -164,7 +146,7 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
   const pull = pullList(composing, facts, chains);
   const checked = site.trays.map(({ checked: { date } }) => date).sort()[0] ?? "never";
   const recipes = [...new Set(plan.map(({ recipe }) => recipe))];
-  const expired = facts.expires < composing.today;
+  const expired = isOver(facts, composing.today);
   const about = {
     id: id.startsWith("case-") ? id : `case-${id}`,
     system: plate.system,

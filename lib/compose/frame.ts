@@ -1,6 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { Format, FormatKind } from "../model/format.ts";
-import type { CautionView, IdentityView, SheetFrame } from "../model/sheet.ts";
+import type { CautionView, IdentityView, SheetFrame } from "../model/sheet-frame.ts";
 import { readingDistance } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { formatsFor } from "./formats.ts";

@@ -1,7 +1,8 @@
 import { known } from "../model/catalogue.ts";
 import { citedDocuments } from "../model/cited-documents.ts";
 import { wholeMm } from "../model/measure.ts";
-import type { LengthView, SheetFrame } from "../model/sheet.ts";
+import type { LengthView } from "../model/sheet.ts";
+import type { SheetFrame } from "../model/sheet-frame.ts";
 import type { Composing } from "./composing.ts";
 import { deadReadings } from "./dead-readings.ts";
 import { frames } from "./frame.ts";

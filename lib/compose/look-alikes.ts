@@ -2,7 +2,7 @@ import type { DoubleNumber, LookAlike } from "../model/chain.ts";
 import { partner, seenOn } from "../model/look-alike.ts";
 import { mm } from "../model/measure.ts";
 import { plateName } from "../model/plate-name.ts";
-import type { WarningLine } from "../model/sheet.ts";
+import type { WarningLine } from "../model/sheet-frame.ts";
 import type { Composing } from "./composing.ts";
 import { capital, listed, spoken, tellTale } from "./spoken.ts";
 import { sizesWhole } from "./unparted.ts";

@@ -1,5 +1,5 @@
 import type { FormatKind } from "../model/format.ts";
-import type { SheetFrame } from "../model/sheet.ts";
+import type { SheetFrame } from "../model/sheet-frame.ts";
 import { typeSizes } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { linesOf } from "./printed-lines.ts";

@@ -1,6 +1,7 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
-import type { PairingView, SheetFrame, WarningBox, WarningLine } from "../model/sheet.ts";
+import type { PairingView } from "../model/sheet.ts";
+import type { SheetFrame, WarningBox, WarningLine } from "../model/sheet-frame.ts";
 import { enlargement, typeFloors } from "../model/type-sizes.ts";
 import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";

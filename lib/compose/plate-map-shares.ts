@@ -1,5 +1,6 @@
 import type { Figure } from "../model/figure.ts";
-import type { PlateMapView, SheetFrame } from "../model/sheet.ts";
+import type { PlateMapView } from "../model/sheet.ts";
+import type { SheetFrame } from "../model/sheet-frame.ts";
 import { typeFloors } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { notesHeight } from "./notes-height.ts";

@@ -1,5 +1,6 @@
 import { known } from "../model/catalogue.ts";
-import type { PocketView, SheetFrame } from "../model/sheet.ts";
+import type { PocketView } from "../model/sheet.ts";
+import type { SheetFrame } from "../model/sheet-frame.ts";
 import { typeSizes } from "../model/type-sizes.ts";
 import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";

@@ -1,5 +1,6 @@
 import type { Figure } from "../model/figure.ts";
-import type { PairingView, PlateMapView, SheetView, WarningBox } from "../model/sheet.ts";
+import type { PairingView, PlateMapView, SheetView } from "../model/sheet.ts";
+import type { WarningBox } from "../model/sheet-frame.ts";
 
 /** Lines to write on. */
 const blank = "_".repeat(32);

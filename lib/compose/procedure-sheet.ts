@@ -1,5 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
+import { exchangeables } from "../model/exchange.ts";
 import type { StepParts } from "../model/figure.ts";
 import type { ProcedureStep } from "../model/recipe.ts";
 import type { StepView } from "../model/sheet.ts";
@@ -56,9 +57,6 @@ function lockable({ catalogue, derived }: Composing, families: readonly string[]
   );
 }
 
-/** What a step can exchange, in the order in which it is handed over. */
-const exchanged: ProcedureStep["changes"] = ["drill", "guide", "sleeve", "driver", "limiter"];
-
 /** What goes with the screw of the first of some steps, or of the next that has one where this one exchanges instruments. */
 function handedAt(composing: Composing, [step, ...later]: readonly ProcedureStep[]): string {
   if (step === undefined) return "";
@@ -66,7 +64,7 @@ function handedAt(composing: Composing, [step, ...later]: readonly ProcedureStep
   const next = changes ? later.find(({ fills }) => fills) : undefined;
   const chain = chainOf(composing, step.fills ? step : (next ?? step));
   if (chain === undefined) return "";
-  const named = exchanged.filter((part) => step.changes.includes(part));
+  const named = exchangeables.filter((part) => step.changes.includes(part));
   return `${changes ? `Change ${listed(named)}: ` : ""}${handWords(composing, chain)}`;
 }
 

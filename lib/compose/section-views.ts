@@ -1,6 +1,6 @@
 import type { Chain } from "../model/chain.ts";
 import type { SectionSize, SectionView } from "../model/figure.ts";
-import type { SheetFrame } from "../model/sheet.ts";
+import type { SheetFrame } from "../model/sheet-frame.ts";
 import type { Composing } from "./composing.ts";
 import { sectionParts } from "./section-parts.ts";
 

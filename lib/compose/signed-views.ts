@@ -1,6 +1,6 @@
 import type { DefinitionKind } from "../model/definition.ts";
 import type { FormatKind } from "../model/format.ts";
-import type { SignedView } from "../model/sheet.ts";
+import type { SignedView } from "../model/sheet-frame.ts";
 import type { Composing } from "./composing.ts";
 import { usesOf } from "./trace/uses-of.ts";
 

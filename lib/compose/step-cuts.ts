@@ -1,6 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
-import type { SheetFrame } from "../model/sheet.ts";
+import type { SheetFrame } from "../model/sheet-frame.ts";
 import { enlargement, typeSizes } from "../model/type-sizes.ts";
 import { isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";

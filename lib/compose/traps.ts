@@ -1,6 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain, DrillTrap, ScrewTrap } from "../model/chain.ts";
-import type { WarningLine } from "../model/sheet.ts";
+import type { WarningLine } from "../model/sheet-frame.ts";
 import type { Composing } from "./composing.ts";
 import { grouped } from "./grouped.ts";
 import { capital, listed, spoken } from "./spoken.ts";

@@ -1,5 +1,5 @@
 import type { Pictures } from "../model/figure.ts";
-import type { WarningBox, WarningLine } from "../model/sheet.ts";
+import type { WarningBox, WarningLine } from "../model/sheet-frame.ts";
 import { type Column, linesOf, type Run } from "./printed-lines.ts";
 
 const runs = ({ subject, words }: WarningLine): readonly Run[] => [

@@ -60,6 +60,10 @@ export const Case = z.strictObject({
 });
 export type Case = z.output<typeof Case>;
 
+/** Whether a case has expired by a day (ISO 8601); its last day still counts. */
+export const isOver = ({ expires }: Pick<Case, "expires">, today: string): boolean =>
+  expires < today;
+
 /** A word of the trade, for the glossary page. */
 export const Term = z.strictObject({ term: line, means: sentence, instead_of: line.optional() });
 export type Term = z.output<typeof Term>;

@@ -1,5 +1,5 @@
 import type { Figure } from "../model/figure.ts";
-import type { CautionView } from "../model/sheet.ts";
+import type { CautionView } from "../model/sheet-frame.ts";
 
 /** A word that may lead somewhere; `to` is a path from the site's root, `label` its name where the word alone would not say enough. */
 export type Link = {

@@ -30,12 +30,12 @@ describe("a case sheet", () => {
     expect(after.lead).toBe("Expired on 2026-10-07: do not use.");
   });
 
-  test("says which instruments change between rows, and none before the first", () => {
+  test("says which instruments are exchanged between rows: none before the first, and no guide that is only turned round", () => {
     expect(
       caseOn("2026-10-07", "CASE-A").rows.map(({ hand }) => /^Change [^:]*/.exec(hand)?.[0]),
     ).toEqual([
       undefined,
-      "Change guide",
+      undefined,
       "Change drill, sleeve, driver and limiter",
       "Change drill, sleeve, driver and limiter",
     ]);

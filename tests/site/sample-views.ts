@@ -10,11 +10,11 @@ import type {
   PlateMapView,
   PocketView,
   PosterView,
-  SheetFrame,
   SheetView,
   StepView,
   TrayView,
 } from "../../lib/model/sheet.ts";
+import type { SheetFrame } from "../../lib/model/sheet-frame.ts";
 
 /** A plain rectangle that stands for a drawing, millimetres. */
 function rectangle(id: string, width: number, height: number): Figure {

@@ -1,4 +1,5 @@
 import type { Rule } from "../../model/rule.ts";
+import { isOver } from "../../model/site.ts";
 
 const days = (from: string, to: string): number =>
   Math.round((Date.parse(to) - Date.parse(from)) / 86_400_000);
@@ -27,7 +28,7 @@ export const caseSheetExpires: Rule = {
           path: ["expires"],
           message: `Expected ${code} to expire within 7 days of ${prepared}, got ${kept} days`,
         };
-      else if (expires < today)
+      else if (isOver({ expires }, today))
         yield {
           file,
           path: ["expires"],

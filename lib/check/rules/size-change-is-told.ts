@@ -1,27 +1,10 @@
-import type { Chain, Role } from "../../model/chain.ts";
-import type { ProcedureStep } from "../../model/recipe.ts";
+import type { Chain } from "../../model/chain.ts";
+import { type Exchangeable, exchangeables, heldOf, isExchanged } from "../../model/exchange.ts";
 import type { Rule } from "../../model/rule.ts";
 import { fails, passes } from "../example.ts";
 
-/** What a step can name as exchanged, with the parts a chain has of it. */
-const parts = {
-  drill: ["gliding-drill", "pilot-drill"],
-  guide: ["gliding-guide", "guide"],
-  sleeve: ["sleeve"],
-  driver: ["driver"],
-  limiter: ["limiter"],
-} as const satisfies Readonly<Record<ProcedureStep["changes"][number], readonly Role[]>>;
-type Part = keyof typeof parts;
-const named = Object.keys(parts) as readonly Part[];
 /** What turns the screw is told whenever it is exchanged; the rest, where a step names anything. */
-const always: ReadonlySet<Part> = new Set(["driver", "limiter"]);
-
-const held = ({ links }: Chain, part: Part): string =>
-  links
-    .flatMap(({ role, instrument }) =>
-      instrument !== undefined && (parts[part] as readonly Role[]).includes(role) ? instrument : [],
-    )
-    .join(" and ");
+const always: ReadonlySet<Exchangeable> = new Set(["driver", "limiter"]);
 
 const fill = {
   recipe: "locking-through-sleeve",
@@ -68,16 +51,16 @@ export const sizeChangeIsTold: Rule = {
         const told = new Set(
           steps.slice((before?.index ?? index) + 1, index + 1).flatMap(({ changes }) => changes),
         );
-        for (const part of named) {
-          const [old, now] = [before ? held(before.chain, part) : "", held(chain, part)];
-          const differs = old !== "" && now !== "" && old !== now;
+        for (const part of exchangeables) {
+          const differs = before !== undefined && isExchanged(before.chain, chain, part);
+          const now = heldOf(chain, part);
           const asked = differs && (always.has(part) || told.size > 0);
           if (asked === told.has(part)) continue;
           yield {
             file,
             path: ["steps", index],
             message: asked
-              ? `Missing that the ${part} is exchanged here: ${now} for ${old}`
+              ? `Missing that the ${part} is exchanged here: ${now} for ${before && heldOf(before.chain, part)}`
               : `Expected no word of another ${part} here: ${now || "none"} stays`,
           };
         }

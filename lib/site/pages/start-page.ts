@@ -1,3 +1,4 @@
+import { isOver } from "../../model/site.ts";
 import type { Door, Link, Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 import { cardPath, cardTitle } from "./card-entries.ts";
@@ -46,7 +47,7 @@ function pictures({ catalogue, derived, pictures: drawn, sheets }: SiteInput) {
 /** The cases, those that are over marked so. */
 function caseLinks({ catalogue, sheets, today }: SiteInput): readonly Link[] {
   const over = new Set(
-    [...catalogue.cases.values()].flatMap(({ code, expires }) => (expires < today ? [code] : [])),
+    [...catalogue.cases.values()].flatMap((one) => (isOver(one, today) ? [one.code] : [])),
   );
   const cases = sheets.filter(({ kind }) => kind === "case");
   return [...new Set(cases.map(({ id }) => id))].flatMap((id): Link[] => {

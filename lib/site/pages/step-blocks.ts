@@ -1,6 +1,6 @@
 import { known } from "../../model/catalogue.ts";
 import type { ProcedureStep, RecipeStep } from "../../model/recipe.ts";
-import type { CautionView } from "../../model/sheet.ts";
+import type { CautionView } from "../../model/sheet-frame.ts";
 import type { Block } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 

@@ -1,0 +1,27 @@
+import type { Chain, Role } from "./chain.ts";
+import type { ProcedureStep } from "./recipe.ts";
+
+/** What can be exchanged between two screws, in the order in which it is handed over, with the parts that a chain has of it. */
+const roles = {
+  drill: ["gliding-drill", "pilot-drill"],
+  guide: ["gliding-guide", "guide"],
+  sleeve: ["sleeve"],
+  driver: ["driver"],
+  limiter: ["limiter"],
+} as const satisfies Readonly<Record<ProcedureStep["changes"][number], readonly Role[]>>;
+export type Exchangeable = keyof typeof roles;
+export const exchangeables = Object.keys(roles) as readonly Exchangeable[];
+
+/** The instruments that a chain has of something, by their ids; empty where it has none. */
+export const heldOf = ({ links }: Chain, what: Exchangeable): string =>
+  links
+    .flatMap(({ role, instrument }) =>
+      instrument !== undefined && (roles[what] as readonly Role[]).includes(role) ? instrument : [],
+    )
+    .join(" and ");
+
+/** Whether what a chain has of something lies in the hand instead of what another had. A guide turned round stays the same guide. */
+export function isExchanged(before: Chain, now: Chain, what: Exchangeable): boolean {
+  const [old, own] = [heldOf(before, what), heldOf(now, what)];
+  return old !== "" && own !== "" && old !== own;
+}
