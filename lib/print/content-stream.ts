@@ -5,9 +5,6 @@ const [dot, minus, slash, less, zero, nine] = [46, 45, 47, 60, 48, 57];
 const [opening, closing] = [91, 93];
 const end = -1;
 
-/** Operators by the codes of their letters, up to three: whoever is told one need not read its letters again. */
-const known = new Map<number, string>();
-
 const isSpace = (code: number): boolean => code === 10 || code === 32 || code === 13 || code === 9;
 const isDigit = (code: number): boolean => code >= zero && code <= nine;
 const endsToken = (code: number): boolean =>
@@ -52,14 +49,8 @@ export function scanContent(
       operands.push(text.slice(from, at));
     } else {
       const from = at;
-      let key = 0;
-      for (; !endsToken(code); code = bytes[++at] ?? end) key = key * 128 + code;
-      let operator = known.get(key);
-      if (operator === undefined) {
-        operator = text.slice(from, at);
-        if (operator.length <= 3) known.set(key, operator);
-      }
-      visit(operator, operands);
+      while (!endsToken(bytes[at] ?? end)) at++;
+      visit(text.slice(from, at), operands);
       operands = [];
     }
   }

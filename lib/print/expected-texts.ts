@@ -1,4 +1,5 @@
-import type { SheetView, WarningBox } from "../model/sheet.ts";
+import type { SheetView } from "../model/sheet.ts";
+import type { WarningBox } from "../model/sheet-frame.ts";
 
 function warned({ lines }: WarningBox): readonly string[] {
   return lines.map(({ subject, words, other }) =>

@@ -16,7 +16,6 @@ const fills = new Set(["f", "f*", "S", "s", "B", "B*", "b", "b*"]);
 const shows = new Set([...fills, "Tj", "TJ", "Do", "sh", "BDC", "EMC"]);
 const starts = new Set(["m", "re"]);
 const pathEnd = / ([lcmh]|re)$/;
-const paths = new Set(["m", "l", "c", "h"]);
 const matrices = new Set(["cm", "Tm"]);
 
 /** A resource under its new name. */
@@ -53,11 +52,6 @@ export function settleContent(
     names.push({ kind, old, name });
     return `/${name}`;
   };
-  const path = (operator: string, operands: readonly Operand[]): void => {
-    let line = "";
-    for (const operand of operands) line += `${written(operand as number)} `;
-    lines.push(line + operator);
-  };
   const plain = (operator: string, operands: readonly Operand[]): string => {
     const write = matrices.has(operator) ? writtenFine : written;
     const kind = kinds[operator];
@@ -70,11 +64,6 @@ export function settleContent(
     return line + operator;
   };
   scanContent(text, (operator, operands) => {
-    if (!ground && paths.has(operator)) {
-      run.end();
-      path(operator, operands);
-      return;
-    }
     const around = saved.at(-1);
     if (around && shows.has(operator) && !(ground && fills.has(operator))) around.shown = true;
     if (run.takes(operator, operands)) return;

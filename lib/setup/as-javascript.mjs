@@ -11,7 +11,7 @@ import {
 } from "node:fs";
 import { basename, join, relative } from "node:path";
 import { pathToFileURL } from "node:url";
-import { filesBelow } from "./files-below.mjs";
+import { filesBelow, hashFiles } from "./files-below.mjs";
 import { places } from "./places.mjs";
 
 const week = 7 * 24 * 3600 * 1000;
@@ -24,8 +24,11 @@ function stateOf(/** @type {string} */ program, /** @type {string} */ root) {
     join(root, "package-lock.json"),
   ];
   const hash = createHash("sha256").update(program);
-  for (const file of files.filter((name) => /\.(ts|mjs|json)$/.test(name)))
-    hash.update(`\n${file}\n`).update(readFileSync(file));
+  hashFiles(
+    hash,
+    root,
+    files.filter((name) => /\.(ts|mjs|json)$/.test(name)),
+  );
   return hash.digest("hex").slice(0, 16);
 }
 

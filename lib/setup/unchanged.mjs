@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, statSync } from "node:fs";
-import { join, relative, resolve, sep } from "node:path";
-import { filesBelow } from "./files-below.mjs";
+import { join, relative, resolve } from "node:path";
+import { filesBelow, hashFiles } from "./files-below.mjs";
 
 /**
  * The value of an option written as two words or with "=", and the words without it.
@@ -59,10 +59,7 @@ export function hashInputs({ root, library, argv }) {
       counted,
     ]),
   );
-  for (const file of files) {
-    const bytes = readFileSync(file);
-    hash.update(`\n${relative(root, file).split(sep).join("/")} ${bytes.length}\n`).update(bytes);
-  }
+  hashFiles(hash, root, files);
   return hash.digest("hex");
 }
 

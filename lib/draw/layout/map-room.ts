@@ -1,4 +1,5 @@
 import type { LaidPlate } from "../../model/laid-plate.ts";
+import { edges, gaps } from "../tokens.ts";
 import type { Box } from "./box.ts";
 import { type FittedPlate, fitPlate, plateExtent, scaleIn } from "./fit-plate.ts";
 import { mapStrips } from "./map-strips.ts";
@@ -10,7 +11,7 @@ import { sideBandHeight } from "./side-band.ts";
 /** A plate in its figure, the part of the figure that its labels may use, and how much of its height is kept below them. */
 export type MapRoom = { readonly fitted: FittedPlate; readonly area: Box; readonly below: number };
 
-const edge = 0.6;
+const edge = edges.close;
 
 /** What is between a figure's strips of words. */
 export function areaOf(size: { readonly width: number; readonly height: number }): Box {
@@ -25,7 +26,7 @@ export function areaOf(size: { readonly width: number; readonly height: number }
 
 /** Where the plate may lie: labels need a line of text below it, and above it too where there are two lanes. */
 function roomIn(area: Box, words: MapWords, lanes: 1 | 2): Box {
-  const lane = words.height + 0.9;
+  const lane = words.height + gaps.shortened;
   return {
     x0: area.x0 + 1,
     x1: area.x1 - 1,

@@ -6,12 +6,14 @@ import type { LaidMap } from "../layout/laid-map.ts";
 import { mapLetters } from "../layout/map-letters.ts";
 import { sideRoom } from "../layout/side-band.ts";
 import { textWidth } from "../text-widths.ts";
+import { edges, leaders } from "../tokens.ts";
 import { noteDrop } from "./region-mark.ts";
 import { type SideProfile, sideProfile } from "./side-profile.ts";
 import { sideView } from "./side-view.ts";
 
 const { note } = mapLetters;
-const [gap, halfBar] = [3, 0.9];
+const gap = 3;
+const { halfBar } = leaders;
 
 /** How thick a plate is, in words with their unit, from the start of the picture to its end; each with the middle of its part, true mm. */
 function thicknesses(
@@ -49,7 +51,7 @@ export function mapSide(
   let taken = 0;
   for (const { words, at } of thicknesses(side, profile)) {
     const long = textWidth(words, note);
-    const left = Math.max(taken, Math.min(x(at) - long / 2, width - 0.6 - long));
+    const left = Math.max(taken, Math.min(x(at) - long / 2, width - edges.close - long));
     const bar = Math.min(Math.max(x(at), left + halfBar), left + long - halfBar);
     pen.line([bar, laid.base - 0.4], [bar, laid.words], { data: { thickness: words } });
     pen.line([bar - halfBar, laid.words], [bar + halfBar, laid.words], { stroke: "bold" });
