@@ -10,8 +10,11 @@ import { whileAlive } from "./while-alive.ts";
 const firstLine = (error: unknown): string =>
   String(error instanceof Error ? error.message : error).split("\n")[0] ?? "";
 
+/** A browser that fails again so soon after it was replaced, milliseconds, will go on failing. */
+const calm = 60_000;
+
 /** Takes groups of jobs from the queue until it is empty and prints each group at once in one browser; a browser that fails is
- * replaced once for each group. A group that does not come out on the pages it should is printed job by job. */
+ * replaced, but not twice for one group, nor twice within a minute. A group that does not come out on the pages it should is printed job by job. */
 export async function printLane(
   queue: (readonly PrintJob[])[],
   options: PrintOptions,
@@ -30,17 +33,22 @@ export async function printLane(
     const raw = await whileAlive(printTogether(warm, jobs), browser, warm.page);
     return readBack(raw, jobs, options.day);
   };
-  const tried = (jobs: readonly PrintJob[]): Promise<readonly Printed[] | undefined> =>
-    print(jobs).catch(async (error: unknown) => {
-      if (error instanceof Stop) throw error;
-      await close();
-      return print(jobs).catch((again: unknown) => {
-        if (again instanceof Stop) throw again;
-        throw new Stop(
+  let fault = { at: Number.NEGATIVE_INFINITY, why: "" };
+  const twice = (jobs: readonly PrintJob[], error: unknown): Stop =>
+    error instanceof Stop
+      ? error
+      : new Stop(
           3,
-          `The browser failed twice at ${jobs.map(({ file }) => file).join(", ")}: ${firstLine(error)}; ${firstLine(again)}.`,
+          `The browser failed twice at ${jobs.map(({ file }) => file).join(", ")}: ${fault.why}; ${firstLine(error)}.`,
           "Run again; if it stays, name another Chromium in PUPPETEER_EXECUTABLE_PATH.",
         );
+  const tried = (jobs: readonly PrintJob[]): Promise<readonly Printed[] | undefined> =>
+    print(jobs).catch(async (error: unknown) => {
+      if (error instanceof Stop || performance.now() - fault.at < calm) throw twice(jobs, error);
+      await close();
+      fault = { at: performance.now(), why: firstLine(error) };
+      return print(jobs).catch((again: unknown) => {
+        throw twice(jobs, again);
       });
     });
   try {
