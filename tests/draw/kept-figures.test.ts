@@ -1,4 +1,12 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
@@ -69,6 +77,9 @@ test("a run that draws nothing anew leaves the file alone", () => {
   keptFigures(file).save();
   run(file, "b");
   expect(readFileSync(file, "utf8")).toBe(before);
+  rmSync(file);
+  keptFigures(file).save();
+  expect(existsSync(file)).toBe(false);
 });
 
 test("where the file cannot be written, figures are drawn all the same and nothing is left behind", () => {

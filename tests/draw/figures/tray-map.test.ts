@@ -6,6 +6,7 @@ import type { TrayMapSlot } from "../../../lib/model/figure.ts";
 import type { Instrument } from "../../../lib/model/instrument.ts";
 import { Tray } from "../../../lib/model/tray.ts";
 import { capHeight } from "../../../lib/model/type-sizes.ts";
+import { plates } from "../plates.ts";
 import { readSvg } from "../read-svg.ts";
 import { sampleInterfaces } from "../sample-interfaces.ts";
 import { sampleScrews } from "../sample-screws.ts";
@@ -110,6 +111,25 @@ describe("a tray map", () => {
     };
     expect([...sizesOf({ width: 700, height: 420 })]).toEqual([type.called]);
     expect([...sizesOf({ width: 277, height: 170 })]).toEqual([type.body]);
+  });
+
+  test("keeps the largest type where smaller type would show no more", () => {
+    const [plate] = plates;
+    const slot = {
+      slot: "A1",
+      words: "plate",
+      mark: "P 7",
+      quantity: "×1",
+      ...(plate ? { plate } : {}),
+    };
+    const short = {
+      ...tray,
+      size: { width: 40_000, height: 40_000 },
+      grid: { columns: 1, rows: 1 },
+    };
+    const { svg } = trayMap("t", short, [slot], sampleInterfaces, { width: 41, height: 41 }, type);
+    expect(svg).not.toContain("data-plate");
+    expect(svg).toContain(`font-size="${type.called}" font-weight="700">P 7<`);
   });
 
   test("says in numbers by how much words run over a slot that is too small", () => {
