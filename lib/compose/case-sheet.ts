@@ -1,6 +1,6 @@
 import { known } from "../model/catalogue.ts";
 import type { Chain } from "../model/chain.ts";
-import { exchangeables, isExchanged } from "../model/exchange.ts";
+import { exchangeables, isTakenUp } from "../model/exchange.ts";
 import { labelSpan } from "../model/label-span.ts";
 import type { LaidPlate } from "../model/laid-plate.ts";
 import { wholeMm } from "../model/measure.ts";
@@ -54,10 +54,10 @@ function rowLengths(run: readonly Planned[]): string {
     .join("\n");
 }
 
-/** Which instruments a row exchanges for those of the row before it ("Change drill and driver: "); nothing where there is none before, or all stay. */
+/** Which instruments of a row do not lie in the hand from the row before it ("Change drill and driver: "); nothing where there is no row before, or all stay. */
 function changeWords(before: Chain | undefined, now: Chain | undefined): string {
   if (before === undefined || now === undefined) return "";
-  const named = exchangeables.filter((what) => isExchanged(before, now, what));
+  const named = exchangeables.filter((what) => isTakenUp(before, now, what));
   return named.length > 0 ? `Change ${listed(named)}: ` : "";
 }
 

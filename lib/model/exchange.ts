@@ -20,8 +20,13 @@ export const heldOf = ({ links }: Chain, what: Exchangeable): string =>
     )
     .join(" and ");
 
-/** Whether what a chain has of something lies in the hand instead of what another had. A guide turned round stays the same guide. */
+/** Whether a chain has something that does not lie in the hand from the chain before it: another one, or one where none was. A guide turned round stays the same guide. */
+export function isTakenUp(before: Chain, now: Chain, what: Exchangeable): boolean {
+  const own = heldOf(now, what);
+  return own !== "" && own !== heldOf(before, what);
+}
+
+/** Whether what a chain has of something lies in the hand instead of what another had. */
 export function isExchanged(before: Chain, now: Chain, what: Exchangeable): boolean {
-  const [old, own] = [heldOf(before, what), heldOf(now, what)];
-  return old !== "" && own !== "" && old !== own;
+  return heldOf(before, what) !== "" && isTakenUp(before, now, what);
 }
