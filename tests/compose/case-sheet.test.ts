@@ -62,3 +62,30 @@ describe("a step that may be left out", () => {
     );
   });
 });
+
+describe("a caution on the card of a technique", () => {
+  const cards = sheetsOn("2026-10-07").flatMap((sheet) =>
+    sheet.kind === "steps" && sheet.id.includes("-steps-") ? [sheet] : [],
+  );
+  const idsOf = (views: StepView["cautions"]) => views.map(({ id }) => id);
+
+  test("stands at its step, and only what concerns every step at the foot", () => {
+    expect(cards.length).toBeGreaterThan(20);
+    const everywhere = new Set(["check-number-on-metal", "card-not-sterile"]);
+    for (const { id, cautions } of cards)
+      expect([id, idsOf(cautions).filter((one) => !everywhere.has(one))]).toEqual([id, []]);
+  });
+
+  test("against a blunt drill stands where a pilot hole is drilled, against a misheard length where one is read", () => {
+    for (const { id, steps } of cards) {
+      const at = (caution: string) =>
+        steps.flatMap(({ verb, cautions }) => (idsOf(cautions).includes(caution) ? [verb] : []));
+      const reads = steps.some(({ verb }) => verb === "Read the marks");
+      expect([id, at("drill-sharp-and-straight")]).toEqual([id, ["Drill the pilot hole"]]);
+      expect([id, at("read-length-back")]).toEqual([
+        id,
+        reads ? ["Read the marks", "Measure"] : ["Measure"],
+      ]);
+    }
+  });
+});
