@@ -56,7 +56,7 @@ export async function build(options: BuildOptions): Promise<number> {
   try {
     recover(out);
     const inputs = hashInputs({ root, library, argv: process.argv.slice(3) });
-    const { catalogue, derived, sheets, traces, findings, locate, today } = checkLibrary(
+    const { catalogue, derived, sheets, traces, findings, locate, today, waiting } = checkLibrary(
       library,
       options.today,
     );
@@ -65,8 +65,8 @@ export async function build(options: BuildOptions): Promise<number> {
       const located = all.map(locate);
       process.stdout.write(
         options.format === "json"
-          ? reportJson(located, library)
-          : reportText(located, { library, colour: options.colour }),
+          ? reportJson(located, library, waiting)
+          : reportText(located, { library, colour: options.colour, waiting }),
       );
       return all.some(refuses) ? 1 : 0;
     };

@@ -67,13 +67,13 @@ async function checkCommand({ library, today, format }: Shared): Promise<number>
   const { checkLibrary } = await import("./index.ts");
   const { reportText } = await import("./report/report-text.ts");
   const { reportJson } = await import("./report/report-json.ts");
-  const { locate, findings } = checkLibrary(library, givenDay(today));
+  const { locate, findings, waiting } = checkLibrary(library, givenDay(today));
   const located = findings.map(locate);
   const name = library.replace(/[/\\]+$/, "");
   process.stdout.write(
     format === "json"
-      ? reportJson(located, name)
-      : reportText(located, { library: name, colour: useColour() }),
+      ? reportJson(located, name, waiting)
+      : reportText(located, { library: name, colour: useColour(), waiting }),
   );
   return findings.some(refuses) ? 1 : 0;
 }

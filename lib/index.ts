@@ -1,4 +1,6 @@
 import { check } from "./check/check.ts";
+import { rules } from "./check/rules.ts";
+import { waits } from "./check/waits.ts";
 import { compose } from "./compose/compose.ts";
 import { traceSheets } from "./compose/trace/trace-sheets.ts";
 import { derive } from "./derive/derive.ts";
@@ -6,6 +8,7 @@ import { newestCardDay } from "./derive/newest-card-day.ts";
 import { pictures } from "./draw/pictures.ts";
 import type { Catalogue } from "./model/catalogue.ts";
 import type { Derived } from "./model/chain.ts";
+import type { Unread } from "./model/definition.ts";
 import type { Finding } from "./model/finding.ts";
 import type { SheetView } from "./model/sheet.ts";
 import type { Locate } from "./model/source-file.ts";
@@ -21,6 +24,8 @@ export type Library = {
   readonly findings: readonly Finding[];
   /** Files that lost something to a fault elsewhere. */
   readonly incomplete: ReadonlySet<string>;
+  /** What was refused, or lost something to a fault elsewhere. */
+  readonly unread: readonly Unread[];
 };
 
 /** What the command line asks of a build. `today` is absent unless it was given. */
@@ -42,6 +47,7 @@ export function loadLibrary(root: string): Library {
     ...(resolved.catalogue ? { catalogue: resolved.catalogue } : {}),
     locate: read.locate,
     incomplete: resolved.incomplete,
+    unread: resolved.unread,
     findings: [...read.findings, ...valid.findings, ...resolved.findings],
   };
 }
@@ -54,6 +60,8 @@ export type CheckedLibrary = Library & {
   readonly sheets?: readonly SheetView[];
   /** What each sheet rests on, by sheet id. */
   readonly traces?: ReadonlyMap<string, Trace>;
+  /** How many rules may say more once what was refused can be read. */
+  readonly waiting: number;
 };
 
 const stops = (findings: readonly Finding[]): boolean =>
@@ -64,14 +72,17 @@ export function checkLibrary(root: string, given?: string): CheckedLibrary {
   const library = loadLibrary(root);
   const { catalogue } = library;
   const today = given ?? (catalogue ? newestCardDay(catalogue) : "1970-01-01");
-  if (!catalogue) return { ...library, today };
+  if (!catalogue) return { ...library, today, waiting: rules.length };
   const derived = derive(catalogue);
   const facts = { catalogue, derived, today };
-  const told = check(facts).filter(({ place }) => !library.incomplete.has(place.file));
+  const told = check({ ...facts, unread: library.unread }).filter(
+    ({ place }) => !library.incomplete.has(place.file),
+  );
   const judged = [...library.findings, ...told];
-  if (stops(judged)) return { ...library, today, derived, findings: judged };
+  const waiting = rules.filter((rule) => waits(rule, library.unread)).length;
+  if (stops(judged)) return { ...library, today, derived, findings: judged, waiting };
   const sheets = compose({ ...facts, pictures });
   const traces = traceSheets(facts, sheets);
   const findings = [...library.findings, ...check({ ...facts, sheets, traces })];
-  return { ...library, today, derived, sheets, traces, findings };
+  return { ...library, today, derived, sheets, traces, findings, waiting };
 }

@@ -2,6 +2,7 @@ import type { Finding } from "../model/finding.ts";
 import type { Breach, Rule, RuleInput } from "../model/rule.ts";
 import { rules } from "./rules.ts";
 import { signed } from "./signed.ts";
+import { waits } from "./waits.ts";
 
 function findingOf(rule: Rule, { file, path, message, severity, fix }: Breach): Finding {
   return {
@@ -28,7 +29,11 @@ function inPlaceOrder(a: Finding, b: Finding): number {
 }
 
 const saidBy = (judged: readonly Rule[], input: RuleInput): Finding[] =>
-  judged.flatMap((rule) => [...rule.check(input)].map((breach) => findingOf(rule, breach)));
+  judged.flatMap((rule) =>
+    [...rule.check(input)]
+      .filter((breach) => !waits(rule, input.unread, breach))
+      .map((breach) => findingOf(rule, breach)),
+  );
 
 /** What the rules say of a library, each thing once, by file, path and rule, signed where a sign-off names it; the rules about sign-offs speak last. None found means that the rules found nothing; it is not a clinical approval. */
 export function check(input: RuleInput, judged: readonly Rule[] = rules): Finding[] {

@@ -49,7 +49,14 @@ export type Defined<T> = T & {
   readonly file: string;
 };
 
-/** Every definition that validated, by kind and id in code-unit order; `refused` holds "kind/id" of those that exist but were refused. */
+/** What is still known of a definition that was refused, or that lost something to a fault elsewhere; `sort` is an instrument's kind. */
+export type Unread = {
+  readonly kind: DefinitionKind;
+  readonly system: string;
+  readonly sort?: string;
+};
+
+/** Every definition that validated, by kind and id in code-unit order; `refused` holds by "kind/id" those that exist but were refused. */
 export type Definitions = {
   readonly [K in DefinitionKind]: ReadonlyMap<string, Defined<DefinitionOf<K>>>;
-} & { readonly refused: ReadonlySet<string> };
+} & { readonly refused: ReadonlyMap<string, Unread> };

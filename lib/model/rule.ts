@@ -1,6 +1,8 @@
 import type { Catalogue } from "./catalogue.ts";
 import type { Derived } from "./chain.ts";
+import type { DefinitionKind, Unread } from "./definition.ts";
 import type { Finding, Severity } from "./finding.ts";
+import type { Instrument } from "./instrument.ts";
 import type { SheetView } from "./sheet.ts";
 import type { Trace } from "./trace.ts";
 
@@ -13,6 +15,8 @@ export type RuleInput = {
   readonly fits?: readonly SheetFit[];
   /** What each sheet rests on, by sheet id; present with the sheets. */
   readonly traces?: ReadonlyMap<string, Trace>;
+  /** What could not be read whole: no rule says that it is missing. */
+  readonly unread?: readonly Unread[];
   /** What the other rules found; given to the rules about sign-offs, which speak last. */
   readonly findings?: readonly Finding[];
 };
@@ -32,6 +36,9 @@ export type SheetFit = {
   readonly missing: readonly string[];
 };
 
+/** What a rule needs whole before it can say that something is absent: a kind of definition, or a kind of instrument. */
+export type Needed = DefinitionKind | Instrument["kind"];
+
 /** What a rule yields: the definition's file and path, and the message with its numbers. */
 export type Breach = {
   readonly file: string;
@@ -39,6 +46,8 @@ export type Breach = {
   readonly message: string;
   readonly severity?: Severity;
   readonly fix?: string;
+  /** In place of the rule's own. */
+  readonly needsAll?: readonly Needed[];
 };
 
 /** A named check that is true of every publishable library. */
@@ -62,6 +71,8 @@ export type Rule = {
   readonly fix: string;
   /** A published source, or "common practice". */
   readonly source: string;
+  /** Of what it says that something is absent: while one of these is unread it says nothing of that system. */
+  readonly needsAll?: readonly Needed[];
   check(input: RuleInput): Iterable<Breach>;
   readonly examples: readonly RuleExample[];
 };

@@ -18,8 +18,8 @@ export function countsOf(
 const some = (count: number, one: string, many: string): string[] =>
   count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
 
-/** The last line of a check: counts, what follows from them, and never a promise. */
-export function closingLine(findings: readonly Finding[]): string {
+/** The last line of a check: counts, what follows from them, how many rules wait for what was refused, and never a promise. */
+export function closingLine(findings: readonly Finding[], waiting = 0): string {
   const { stop, sign, signed, note } = countsOf(findings);
   const counted = [
     ...some(stop, "stop", "stops"),
@@ -27,7 +27,10 @@ export function closingLine(findings: readonly Finding[]): string {
     ...some(signed, "signed", "signed"),
     ...some(note, "note", "notes"),
   ].join(", ");
-  if (stop > 0) return `${counted}. Nothing is published while a stop stands.`;
+  const wait = some(waiting, "rule may say", "rules may say").map(
+    (rules) => ` ${rules} more once what was refused can be read.`,
+  );
+  if (stop > 0) return `${counted}. Nothing is published while a stop stands.${wait.join("")}`;
   if (sign > 0) return `${counted}. Nothing is published before each is mended or signed.`;
   if (signed + note > 0) return `${counted}; not a clinical approval.`;
   return "The rules found nothing; not a clinical approval.";

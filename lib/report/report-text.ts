@@ -3,8 +3,12 @@ import type { LocatedFinding, Severity } from "../model/finding.ts";
 import { howToSign } from "../model/sign-off.ts";
 import { closingLine } from "./closing-line.ts";
 
-/** How a report is printed: `library` is the folder as the user named it and stands before each file. */
-export type TextOptions = { readonly library: string; readonly colour: boolean };
+/** How a report is printed: `library` is the folder as the user named it and stands before each file; `waiting` counts the rules that may say more once what was refused can be read. */
+export type TextOptions = {
+  readonly library: string;
+  readonly colour: boolean;
+  readonly waiting?: number;
+};
 
 const before = (a: string | number, b: string | number): number => (a < b ? -1 : a > b ? 1 : 0);
 
@@ -60,5 +64,5 @@ function findingText(finding: LocatedFinding, { library, colour }: TextOptions):
 
 /** All findings in order and the closing line; ends with a line feed. */
 export function reportText(findings: readonly LocatedFinding[], options: TextOptions): string {
-  return `${[...inOrder(findings).map((finding) => findingText(finding, options)), closingLine(findings)].join("\n\n")}\n`;
+  return `${[...inOrder(findings).map((finding) => findingText(finding, options)), closingLine(findings, options.waiting)].join("\n\n")}\n`;
 }

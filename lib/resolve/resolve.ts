@@ -1,6 +1,11 @@
 import { distance } from "fastest-levenshtein";
 import type { Catalogue } from "../model/catalogue.ts";
-import { type Defined, type Definitions, definitions as kinds } from "../model/definition.ts";
+import {
+  type Defined,
+  type Definitions,
+  definitions as kinds,
+  type Unread,
+} from "../model/definition.ts";
 import type { Finding } from "../model/finding.ts";
 import type { Plate } from "../model/plate.ts";
 import type { Case } from "../model/site.ts";
@@ -56,7 +61,7 @@ function broken(definitions: Definitions, { kind, facts }: Entry): PlateFault[] 
   };
   const refused = ({ target, id }: Reference): boolean => {
     if (target === "plate family")
-      return [...definitions.refused].some((name) => name.startsWith("plate/"));
+      return [...definitions.refused.values()].some((one) => one.kind === "plate");
     const owner =
       target === "head thread" || target === "drive" || target === "coupling"
         ? "interfaces/interfaces"
@@ -130,12 +135,33 @@ function systemsWithoutFile(definitions: Definitions): Finding[] {
   );
 }
 
+/** What was refused, what is bad in itself, and what lost something to either. */
+function unreadOf(
+  definitions: Definitions,
+  bad: ReadonlySet<string>,
+  incomplete: ReadonlySet<string>,
+): readonly Unread[] {
+  const short = entries(definitions).filter(
+    ({ kind, facts }) => bad.has(`${kind}/${facts.id}`) || incomplete.has(facts.file),
+  );
+  return [
+    ...definitions.refused.values(),
+    ...short.map(({ kind, facts }) => ({
+      kind,
+      system: facts.system,
+      ...("kind" in facts ? { sort: facts.kind } : {}),
+    })),
+  ];
+}
+
 /** Joins definitions by their ids. The catalogue holds what holds together, each map in id order; it is absent without publisher or registry.
- * `incomplete` names the files that lost something to a fault elsewhere: what they state as a whole cannot be judged. */
+ * `incomplete` names the files that lost something to a fault elsewhere: what they state as a whole cannot be judged.
+ * `unread` tells what is missing or short for such a reason: that there is no more of its kind cannot be said. */
 export function resolve(definitions: Definitions): {
   catalogue?: Catalogue;
   findings: Finding[];
   incomplete: ReadonlySet<string>;
+  unread: readonly Unread[];
 } {
   const findings: Finding[] = [];
   const bad = new Set<string>();
@@ -162,5 +188,7 @@ export function resolve(definitions: Definitions): {
   }
   const left = closed(definitions, bad);
   const catalogue = catalogueOf(left.definitions);
-  return { ...(catalogue ? { catalogue } : {}), findings, incomplete: left.incomplete };
+  const { incomplete } = left;
+  const unread = unreadOf(definitions, bad, incomplete);
+  return { ...(catalogue ? { catalogue } : {}), findings, incomplete, unread };
 }

@@ -1,9 +1,9 @@
-import type { Defined, DefinitionKind, Definitions } from "../model/definition.ts";
+import type { Defined, DefinitionKind, Definitions, Unread } from "../model/definition.ts";
 import { definitions as kinds } from "../model/definition.ts";
 import type { Finding } from "../model/finding.ts";
 import type { SourceFile } from "../model/source-file.ts";
 import { slug } from "../model/text.ts";
-import type { Told } from "./issue-words.ts";
+import { type Told, valueAt } from "./issue-words.ts";
 import { validateData } from "./validate-data.ts";
 import { validatingRules } from "./validating-rules.ts";
 
@@ -47,6 +47,12 @@ function statedSystem(facts: object): string | undefined {
   return "system" in facts && typeof facts.system === "string" ? facts.system : undefined;
 }
 
+/** The kind that data states of itself, as an instrument's does. */
+function sortOf(data: unknown): Pick<Unread, "sort"> {
+  const sort = valueAt(data, ["kind"]);
+  return typeof sort === "string" ? { sort } : {};
+}
+
 /** Judges every read file by the schema of its kind; the result is frozen. Units: see lib/model/measure.ts. */
 export function validate(sources: readonly SourceFile[]): {
   definitions: Definitions;
@@ -56,7 +62,7 @@ export function validate(sources: readonly SourceFile[]): {
     Object.keys(kinds).map((kind) => [kind, new Map<string, Defined<object>>()]),
   ) as unknown as Record<DefinitionKind, Map<string, Defined<object>>>;
   const findings: Finding[] = [];
-  const refused = new Set<string>();
+  const refused = new Map<string, Unread>();
   const seen = new Map<string, SourceFile>();
   for (const source of [...sources].sort((a, b) =>
     a.id === b.id ? (a.file < b.file ? -1 : 1) : a.id < b.id ? -1 : 1,
@@ -75,7 +81,7 @@ export function validate(sources: readonly SourceFile[]): {
         id,
         Object.freeze({ ...facts, id, system: statedSystem(facts) ?? system, file }),
       );
-    else refused.add(`${kind}/${id}`);
+    else refused.set(`${kind}/${id}`, { kind, system, ...sortOf(data) });
   }
   return { definitions: { ...maps, refused } as unknown as Definitions, findings };
 }

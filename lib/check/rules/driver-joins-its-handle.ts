@@ -12,6 +12,7 @@ export const driverJoinsItsHandle: Rule = {
   why: "A driver that cannot be joined is found out with the screw already in the bone.",
   fix: "Correct the drive of the screw, or the couplings of shaft, limiter and handle.",
   source: "common practice",
+  needsAll: ["driver-shaft", "handle", "torque-limiter"],
   *check(input) {
     for (const work of works(input)) {
       if (!work.roles.includes("driver")) continue;

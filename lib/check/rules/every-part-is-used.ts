@@ -1,4 +1,4 @@
-import type { Catalogue } from "../../model/catalogue.ts";
+import { type Catalogue, known } from "../../model/catalogue.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Rule, RuleInput } from "../../model/rule.ts";
 import { fails, passes } from "../example.ts";
@@ -55,15 +55,17 @@ function kinds(
   ];
 }
 
+/** While a chain is open, nothing can be said of the instruments and techniques that would close it. */
 function* unused({ catalogue, derived }: RuleInput) {
-  const open = new Set(derived.gaps.map(({ chain }) => chain));
-  const chains = derived.chains.filter(({ id }) => !open.has(id));
-  const tried = derived.gaps.flatMap(({ recipe, fitting }) => [recipe, ...fitting]);
-  for (const [map, what, ids] of kinds(catalogue, chains)) {
-    const used = new Set([...ids, ...tried]);
-    for (const { id, file, system } of map.values())
-      if (!used.has(id) && system !== "general")
+  const open = new Set(derived.gaps.map(({ screw }) => known(catalogue.screws, screw).system));
+  const { instruments, recipes } = catalogue;
+  for (const [map, what, ids] of kinds(catalogue, derived.chains)) {
+    const used = new Set(ids);
+    for (const { id, file, system } of map.values()) {
+      const waits = (map === instruments && open.has(system)) || (map === recipes && open.size > 0);
+      if (!used.has(id) && system !== "general" && !waits)
         yield { file, path: [], message: `Expected a use for ${id}, got one ${what}` };
+    }
   }
 }
 
@@ -77,11 +79,17 @@ export const everyPartIsUsed: Rule = {
   why: "What nothing uses is left over from an older set, or what should use it was forgotten.",
   fix: "Use it, put it among the general instruments, or delete it.",
   source: "common practice",
+  needsAll: ["caution", "instrument", "opening", "plate", "procedure", "recipe", "screw", "zone"],
   check: unused,
   examples: [
     passes(
       "a general instrument",
       "The countersink is used in no hole of a plate; it is among the general instruments.",
+    ),
+    passes(
+      "a chain that is open",
+      "No drill 2.6 for locking 3.5: sleeve 3.5 would be used if there were one.",
+      { "screw/locking-35 pilot": 2.6 },
     ),
     fails("a screw no hole permits", "No hole permits locking 2.7.", {
       "zone/threaded-27 permits": [],

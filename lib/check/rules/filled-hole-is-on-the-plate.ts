@@ -15,6 +15,7 @@ export const filledHoleIsOnThePlate: Rule = {
   why: "The step would hand over drill, guide and screw for a hole that the plate on the table does not have there.",
   fix: "Correct zone or region of the step, or the families the procedure is for.",
   source: "common practice",
+  needsAll: ["opening", "plate", "zone"],
   *check({ catalogue, derived }) {
     for (const { procedure, index, fills } of fillings(catalogue))
       for (const family of procedure.families) {

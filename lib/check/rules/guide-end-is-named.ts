@@ -12,6 +12,7 @@ export const guideEndIsNamed: Rule = {
   why: "A guide handed by the wrong end shifts the plate when the screw is tightened.",
   fix: "Give the guide an end of that name; beside an offset end write what is marked there and which way it points.",
   source: "common practice",
+  needsAll: ["plain-guide"],
   *check(input) {
     for (const work of works(input)) {
       for (const { uses, also } of work.recipe.steps) {

@@ -14,6 +14,7 @@ export const limiterBelongsToTheScrew: Rule = {
   fix: "Correct the screw's torque or the limiter's, or put the right limiter into the system.",
   source:
     "Am J Orthop 2016;45(3):E114 (a limiter turned by power far overshoots its stated torque); the match itself is common practice",
+  needsAll: ["torque-limiter"],
   *check(input) {
     for (const { file, class: kind, torque, called } of input.catalogue.screws.values()) {
       if (kind === "locking" && torque === undefined)

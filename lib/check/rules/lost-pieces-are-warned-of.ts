@@ -29,6 +29,7 @@ export const lostPiecesAreWarnedOf: Rule = {
   why: "Most fragments that stay in a patient are pieces of drills that nobody missed at the count.",
   fix: "Write a caution with against: lost-piece; the sheet for what does not go to plan prints it.",
   source: "Patient Safety 2024, 10.33940/001c.124086 (retained drill fragments)",
+  needsAll: ["caution"],
   *check({ catalogue }) {
     const [first] = catalogue.mishaps.values();
     const warned = [...catalogue.cautions.values()].some(({ against }) => against === "lost-piece");

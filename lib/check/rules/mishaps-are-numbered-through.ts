@@ -19,6 +19,7 @@ export const mishapsAreNumberedThrough: Rule = {
   why: "A gap in the numbers is the trace of a row that was lost; two with one number are told apart by chance.",
   fix: "Number them through in the order of the source; put back the row that is missing.",
   source: "common practice",
+  needsAll: ["mishap"],
   *check({ catalogue }) {
     const rows = [...catalogue.mishaps.values()].sort((a, b) => a.order - b.order);
     for (const [index, { file, name, order }] of rows.entries())

@@ -61,6 +61,7 @@ export const orderOfWorkIsWhole: Rule = {
   why: "What no step names is left out, or is done when somebody remembers it.",
   fix: "Add the step, or sign why the publisher leaves it out.",
   source: "common practice",
+  needsAll: ["procedure"],
   *check({ catalogue, derived }) {
     const all = [...catalogue.procedures.values()];
     for (const family of new Set(all.flatMap(({ families }) => families))) {

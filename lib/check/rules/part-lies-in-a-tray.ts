@@ -11,6 +11,7 @@ export const partLiesInATray: Rule = {
   why: "A part in no tray is on no count sheet and no pull list. It may be right, so it is only told.",
   fix: "Put the part into a slot, or take it out of the library.",
   source: "common practice",
+  needsAll: ["tray"],
   *check(input) {
     const { catalogue } = input;
     const needed = new Set(

@@ -12,6 +12,7 @@ export const permitHasItsTechnique: Rule = {
   why: "Without a technique the screw has no row on any card, although the instructions for use permit it there.",
   fix: "Add the hole's kind and the screw's class to a technique, or take the permit out.",
   source: "common practice",
+  needsAll: ["recipe"],
   *check(input) {
     const usual = works(input).filter(({ recipe }) => recipe.default);
     for (const zone of input.catalogue.zones.values()) {

@@ -11,6 +11,7 @@ export const removalIsNamed: Rule = {
   why: "A drive that strips stops the case; the kit has to be fetched before it is needed.",
   fix: "Add the removal kit with its drives, and the tray it lies in; or leave this told.",
   source: 'abstract "Removal technique for cold-welded titanium locking screws"',
+  needsAll: ["removal-kit"],
   *check({ catalogue }) {
     const kits = [...catalogue.instruments.values()].flatMap((one) =>
       one.kind === "removal-kit" ? [one] : [],

@@ -10,6 +10,7 @@ export const screwHasOnePilotDrill: Rule = {
   why: "With no drill the chain breaks; with two, whoever is tired picks one. The card must be able to name the drill.",
   fix: "Give each drill its diameter and its use (pilot or gliding) as the instructions for use state them.",
   source: "common practice",
+  needsAll: ["drill"],
   *check({ catalogue }) {
     for (const screw of catalogue.screws.values()) {
       const drills = [...catalogue.instruments.values()].filter(

@@ -13,6 +13,7 @@ export const screwThatCutsNoThreadHasATap: Rule = {
   why: "Without a cut thread such a screw jams or shears in hard bone.",
   fix: "Add the tap, correct its diameter or pitch, or state that the screw is self-tapping.",
   source: "common practice; Open J Orthop 2015, doi 10.4236/ojo.2015.51001",
+  needsAll: ["tap"],
   *check(input) {
     for (const work of works(input)) {
       const { screw, recipe } = work;

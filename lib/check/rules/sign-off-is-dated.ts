@@ -21,6 +21,7 @@ export const signOffIsDated: Rule = {
   why: "Nobody has signed tomorrow, and nobody has read a document before it was issued: a new issue asks for a new signature.",
   fix: "Correct the date or, when a new issue of the document is there, let the role read it and sign again.",
   source: "common practice",
+  needsAll: ["system"],
   *check({ catalogue, today }) {
     for (const { file, date, source } of catalogue.signOffs.values()) {
       const read = catalogue.documents.get(source.document);

@@ -53,6 +53,7 @@ export const siteHoldsTheCase: Rule = {
   why: "A sleeve that is missing tomorrow is better known tonight. What nobody looked for is not there yet. The sheet prints both.",
   fix: "Fetch what is missing, look for what was not checked, then correct the site's file.",
   source: "J Am Coll Surg 2014;219:646 (instrument errors in theatre)",
+  needsAll: ["instrument", "tray"],
   *check(input) {
     for (const planned of input.catalogue.cases.values()) {
       const site = known(input.catalogue.sites, planned.site);

@@ -6,6 +6,9 @@ import { fails, passes } from "../example.ts";
 /** What turns the screw is told whenever it is exchanged; the rest, where a step names anything. */
 const always: ReadonlySet<Exchangeable> = new Set(["driver", "limiter"]);
 
+const nameOf = ({ zone, screw, recipe }: Pick<Chain, "zone" | "screw" | "recipe">): string =>
+  `${zone} ${screw} ${recipe}`;
+
 const fill = {
   recipe: "locking-through-sleeve",
   screw: "locking-27",
@@ -39,14 +42,16 @@ export const sizeChangeIsTold: Rule = {
   why: "On a plate with two sizes the driver of one slips in the other, and its limiter tears the drive or leaves the head loose.",
   fix: "Write changes at the step that begins the other size, or at a step before it: drill, guide, sleeve, driver, limiter, as they differ.",
   source: "common practice",
+  needsAll: ["instrument"],
   *check({ catalogue, derived }) {
-    const chains = new Map(
-      derived.chains.map((chain) => [`${chain.zone} ${chain.screw} ${chain.recipe}`, chain]),
-    );
+    const chains = new Map(derived.chains.map((chain) => [nameOf(chain), chain]));
+    const open = new Set(derived.gaps.map(({ chain }) => chain));
+    const isOpen = (chain: Chain | undefined): boolean => chain !== undefined && open.has(chain.id);
     for (const { file, steps } of catalogue.procedures.values()) {
+      if (steps.some(({ fills }) => fills && isOpen(chains.get(nameOf(fills))))) continue;
       let before: { readonly chain: Chain; readonly index: number } | undefined;
       for (const [index, { fills }] of steps.entries()) {
-        const chain = fills && chains.get(`${fills.zone} ${fills.screw} ${fills.recipe}`);
+        const chain = fills && chains.get(nameOf(fills));
         if (chain === undefined) continue;
         const told = new Set(
           steps.slice((before?.index ?? index) + 1, index + 1).flatMap(({ changes }) => changes),
@@ -73,6 +78,11 @@ export const sizeChangeIsTold: Rule = {
       "all exchanged, all named",
       "Locking 2.7, then locking 3.5: drill 2.0 for 2.7, sleeve, driver and limiter, all named.",
       small(["drill", "sleeve", "driver", "limiter"]),
+    ),
+    passes(
+      "an instrument that is missing",
+      "No drill 2.7 for locking 3.5: what would be exchanged for it is not known, and the chain says so.",
+      { ...small(["sleeve", "driver", "limiter"]), "screw/locking-35 pilot": 2.6 },
     ),
     fails(
       "nothing said",

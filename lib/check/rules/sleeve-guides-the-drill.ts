@@ -14,6 +14,7 @@ export const sleeveGuidesTheDrill: Rule = {
   why: "A loose drill wanders off the axis the screw head needs; a tight one seizes and heats.",
   fix: "Correct the bore or the drill's diameter.",
   source: "common practice",
+  needsAll: ["instrument"],
   *check(input) {
     for (const work of works(input)) {
       for (const role of guiding.filter((one) => work.roles.includes(one))) {

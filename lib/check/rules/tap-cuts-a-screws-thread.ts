@@ -11,6 +11,7 @@ export const tapCutsAScrewsThread: Rule = {
   why: "A tap of another pitch strips what the screw then needs; and a chain that finds no tap prints that the tray has none.",
   fix: "Compare diameter and pitch of tap and screw with the drawings.",
   source: "common practice",
+  needsAll: ["screw"],
   *check({ catalogue }) {
     for (const tap of catalogue.instruments.values()) {
       if (tap.kind !== "tap") continue;

@@ -51,6 +51,7 @@ export const techniqueCarriesItsCautions: Rule = {
   why: "A caution that is not required is the first to go when a card is short of room.",
   fix: "Put the caution into required_cautions; a caution says what it guards against in its field against.",
   source: "common practice",
+  needsAll: ["caution", "procedure", "recipe"],
   *check({ catalogue }) {
     const against = (ids: readonly string[]) =>
       new Set(ids.map((id) => known(catalogue.cautions, id).against));

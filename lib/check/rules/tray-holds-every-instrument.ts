@@ -12,6 +12,7 @@ export const trayHoldsEveryInstrument: Rule = {
   why: "Missing instruments are among the commonest delays in theatre; the card must not call for what no tray holds.",
   fix: "Put the part into a slot of the tray that the maker's list gives it.",
   source: "J Am Coll Surg 2014;219:646 (instrument errors in theatre)",
+  needsAll: ["tray"],
   *check(input) {
     const { catalogue } = input;
     const held = new Set(

@@ -31,6 +31,7 @@ export const wirePassesItsHole: Rule = {
   why: "A wire that does not pass is found with the plate on the bone; one that is loose holds nothing.",
   fix: "Correct the hole's width or the wire's diameter, or add the wire.",
   source: "common practice",
+  needsAll: ["wire"],
   *check({ catalogue }) {
     const wires = [...catalogue.instruments.values()].flatMap((one) =>
       one.kind === "wire" ? [one] : [],
