@@ -14,6 +14,8 @@ const leading = { title: 1.05, called: 1.05, body: 1.1, subject: 1.16, note: 1.2
 /** Millimetres: gaps and rules between banner, head, steps, cautions and foot; the widest logo, the square code, and the gaps beside them. */
 const around = 13.6;
 const beside = { logo: 34, code: 13, gap: 5 } as const;
+/** Millimetres between what serves every screw and the first step. */
+const aroundEvery = 2;
 /** Millimetres: a step's number with the gaps in its row, its padding and rule, a caution's rule, a box to tick with the gap after it. */
 const besideWords = 13;
 const aroundRow = 2;
@@ -41,6 +43,7 @@ export function cardRoom(composing: Composing, subject: string, page: SheetFrame
     sources,
   ].reduce((sum, text) => sum + linesIn(pictures, [{ text }], words, sizes.note), 0);
   const title = linesIn(pictures, [{ text: page.title, weight: 700 }], wide, sizes.title);
+  const every = linesIn(pictures, [{ text: page.everyScrew ?? "" }], wide, sizes.body);
   const under = linesIn(pictures, [{ text: subject, weight: 600 }], wide, sizes.body);
   return (
     height -
@@ -48,6 +51,7 @@ export function cardRoom(composing: Composing, subject: string, page: SheetFrame
     around -
     title * sizes.title * leading.title -
     under * sizes.body * leading.subject -
+    (every > 0 ? every * sizes.body * leading.subject + aroundEvery : 0) -
     (1 + feet) * sizes.note * leading.note -
     notesHeight(composing, "steps", page)
   );

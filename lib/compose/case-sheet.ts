@@ -12,7 +12,7 @@ import { typeSizes } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
-import { handWords } from "./hand-words.ts";
+import { type Hand, handOf } from "./hand-words.ts";
 import { partWords } from "./hole-symbols.ts";
 import { notesHeight } from "./notes-height.ts";
 import { sideWords } from "./plate-facts.ts";
@@ -67,6 +67,7 @@ function planRows(
   plate: LaidPlate,
   plan: readonly Planned[],
   chainOf: (planned: Planned) => Chain | undefined,
+  hand: Hand,
 ): CaseView["rows"] {
   const { catalogue } = composing;
   const openingOf = ({ hole }: Planned) => plate.holes.find(({ label }) => label === hole)?.kind;
@@ -90,10 +91,7 @@ function planRows(
       hole: `${labelSpan(run.map(({ hole }) => hole))} ${partWords(kind, opening)}`,
       called: known(catalogue.screws, first.screw).called,
       technique: known(catalogue.recipes, first.recipe).phrase ?? "",
-      hand:
-        chain === undefined
-          ? "no chain: ask"
-          : `${changes}${unparted(handWords(composing, chain))}`,
+      hand: chain === undefined ? "no chain: ask" : `${changes}${unparted(hand.words(chain))}`,
       lengths: rowLengths(run),
     };
   });
@@ -142,7 +140,8 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
         zone === planned.zone && screw === planned.screw && recipe === planned.recipe,
     );
   const chains = plan.flatMap((planned) => chainOf(planned) ?? []);
-  const rows = planRows(composing, plate, plan, chainOf);
+  const hand = handOf(composing, chains);
+  const rows = planRows(composing, plate, plan, chainOf, hand);
   const pull = pullList(composing, facts, chains);
   const checked = site.trays.map(({ checked: { date } }) => date).sort()[0] ?? "never";
   const recipes = [...new Set(plan.map(({ recipe }) => recipe))];
@@ -179,6 +178,7 @@ export function caseSheets(composing: Composing, id: string): readonly CaseView[
         marked: plan.map(({ hole }) => hole),
       }),
       rows,
+      everyScrew: hand.everyScrew,
       pull,
       missing: missingBox(pull, checked),
     } satisfies CaseView;

@@ -9,7 +9,7 @@ import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
-import { handWords } from "./hand-words.ts";
+import { type Hand, handOf } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
 import { otherSide, pairedMap } from "./paired-map.ts";
 import { bendWords, orientationLines, plateSide, sideWords } from "./plate-facts.ts";
@@ -26,7 +26,7 @@ function apart(hand: string, plain: string): string {
   return [...hand.split(", ").filter((word) => !known.has(word)), "the rest alike"].join(", ");
 }
 
-function bandsOf(composing: Composing, plate: LaidPlate): readonly Band[] {
+function bandsOf(composing: Composing, plate: LaidPlate, { words }: Hand): readonly Band[] {
   const screwed = plate.holes.filter(({ kind }) => kind !== "wire" && kind !== "suture");
   return [...grouped(screwed, ({ region, opening }) => `${region} ${opening}`).values()].map(
     (holes): Band => {
@@ -38,14 +38,12 @@ function bandsOf(composing: Composing, plate: LaidPlate): readonly Band[] {
         const groups = chainGroups(composing, chains);
         return groups.map((group) => {
           const plain = groups.find(({ screw, phrase }) => screw === group.screw && phrase === "");
-          const hand = handWords(composing, group.chains[0]);
+          const hand = words(group.chains[0]);
           return {
             zone: zoneWords,
             called: calledOut(composing, group),
             hand:
-              plain === undefined || plain === group
-                ? hand
-                : apart(hand, handWords(composing, plain.chains[0])),
+              plain === undefined || plain === group ? hand : apart(hand, words(plain.chains[0])),
           };
         });
       });
@@ -111,11 +109,12 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     `${plate.system}-plate-${plate.system}-`,
     `${plate.system}-plate-`,
   );
-  const bands = bandsOf(composing, plate);
   const zones = new Set(plate.holes.flatMap((hole) => hole.zones.map(({ zone }) => zone)));
   const chains = derived.chains.filter(
     (chain) => zones.has(chain.zone) && chain.system === plate.system && !isLag(chain),
   );
+  const hand = handOf(composing, chains);
+  const bands = bandsOf(composing, plate, hand);
   const traps = trapLines(composing, [...zones], chains);
   const table = tableOf(composing, plate);
   const side = plateSide(catalogue, plate.plate);
@@ -131,10 +130,16 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
     kind: "plate-map" as const,
     trueSize: false,
   };
+  const said = {
+    bands,
+    everyScrew: hand.everyScrew,
+    legend: legendOf(composing, id, plate, side),
+    orientation: orientationLines(catalogue, plate),
+  };
   return frames(composing, facts).map((frame) => {
     const width = frame.format.width - 2 * frame.format.margin;
     const { map, listed, boxLines } = firstThatFits(
-      mapShares(composing, bands, table.length, frame).map((share) => () => ({
+      mapShares(composing, said, table.length, frame).map((share) => () => ({
         ...share,
         map: pairedMap(pictures, `${id}-map`, pair, { width, height: share.height }, { side }),
       })),
@@ -144,9 +149,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       kind: "plate-map",
       sideWords: sideWords(plate.side),
       map,
-      orientation: orientationLines(catalogue, plate),
-      legend: legendOf(composing, id, plate, side),
-      bands,
+      ...said,
       traps: warningBox(pictures, "Goes in, and is wrong.", traps, {
         lines: boxLines,
         width: listed ? width - 110 : width - 8,

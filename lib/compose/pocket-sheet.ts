@@ -5,7 +5,8 @@ import { typeSizes } from "../model/type-sizes.ts";
 import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
-import { handWords } from "./hand-words.ts";
+import { type Hand, handOf } from "./hand-words.ts";
+import { notesHeight } from "./notes-height.ts";
 import { linesOf } from "./printed-lines.ts";
 import { trapLines } from "./traps.ts";
 import { unparted } from "./unparted.ts";
@@ -16,13 +17,14 @@ const leading = 1.16;
 
 function rowOf(
   composing: Composing,
+  hand: Hand,
   { screw, chains, phrase }: ChainGroup,
 ): PocketView["rows"][number] {
   return {
     chains: chains.map(({ id }) => id),
     called: known(composing.catalogue.screws, screw).called,
     phrase,
-    hand: unparted(handWords(composing, chains[0])),
+    hand: unparted(hand.words(chains[0])),
   };
 }
 
@@ -37,7 +39,7 @@ const frontTaken = 22;
 const oneLine = 4;
 const twoLines = 6.9;
 const backTaken = 33;
-const wholeTaken = 36;
+const wholeTaken = 33;
 const twoColumns = 130;
 
 /** A small card: rows on the front as far as they go, the rest with traps and identity on the back; variants and lesser cautions are left out. */
@@ -46,6 +48,7 @@ function twoFaces(
   frame: SheetFrame,
   groups: readonly ChainGroup[],
   rowOf: (group: ChainGroup) => PocketView["rows"][number],
+  everyScrew: string,
   boxed: (taken: number) => PocketView["traps"],
 ): readonly PocketView[] {
   const { height, margin } = frame.format;
@@ -65,6 +68,7 @@ function twoFaces(
   });
   const room = overflowing < 0 ? rows.length : overflowing;
   const [here, there] = [rows.slice(0, room), rows.slice(room)];
+  const saidAhead = left >= oneLine;
   const cautions = frame.cautions.filter(({ signal }) => signal === "WARNING");
   const face = (side: "front" | "back"): SheetFrame => ({
     ...frame,
@@ -82,6 +86,7 @@ function twoFaces(
       face: "front",
       lead: there.length > 0 ? "More on the back." : "Traps on the back.",
       cautions: [],
+      ...(saidAhead ? { everyScrew } : {}),
       identity: {
         ...front.identity,
         date: "",
@@ -99,9 +104,13 @@ function twoFaces(
       face: "back",
       lead: rows.length < groups.length ? "Variants: pairing sheet." : "More: pairing sheet.",
       cautions,
+      ...(saidAhead ? {} : { everyScrew }),
       rows: there,
       traps: boxed(
-        backTaken + there.reduce((sum, row) => sum + tall(row), 0) + cautions.length * 3,
+        backTaken +
+          there.reduce((sum, row) => sum + tall(row), 0) +
+          cautions.length * 3 +
+          (saidAhead ? 0 : oneLine),
       ),
     },
   ];
@@ -116,6 +125,8 @@ export function pocketSheets(composing: Composing, system: string): readonly Poc
   const groups = chainGroups(composing, chains);
   const zones = chains.map(({ zone }) => zone);
   const ranked = trapLines(composing, zones, chains);
+  const hand = handOf(composing, chains);
+  const { everyScrew } = hand;
   const recipes = [...new Set(chains.map(({ recipe }) => recipe))];
   const about = {
     id: `${system}-pocket`,
@@ -138,19 +149,25 @@ export function pocketSheets(composing: Composing, system: string): readonly Poc
         size: body,
       });
     if (!hasTwoFaces(frame)) {
-      const rows = groups.map((group) => rowOf(composing, group));
+      const rows = groups.map((group) => rowOf(composing, hand, group));
       const lines = Math.ceil(rows.length / (width < twoColumns ? 1 : 2));
-      const taken = wholeTaken + lines * twoLines + Math.ceil(frame.cautions.length / 2) * 4.5;
+      const taken =
+        wholeTaken +
+        lines * twoLines +
+        (everyScrew === "" ? 0 : oneLine) +
+        notesHeight(composing, "pocket", frame);
       return [
         {
           ...frame,
           kind: "pocket",
           face: "whole",
           rows,
+          everyScrew,
           traps: boxed(taken),
         },
       ];
     }
-    return twoFaces(composing, frame, groups, (group) => rowOf(composing, group), boxed);
+    const row = (group: ChainGroup) => rowOf(composing, hand, group);
+    return twoFaces(composing, frame, groups, row, everyScrew, boxed);
   });
 }

@@ -4,15 +4,18 @@ import { type ChainGroup, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
+import { everyScrew } from "./hand-words.ts";
 import { holeSymbols } from "./hole-symbols.ts";
-import { pairingCell, plateColumns } from "./pairing-cells.ts";
-
-/** What a poster leaves out: the gauge is one and the same for every screw of a system. */
-const columns = plateColumns.filter(({ roles }) => !roles.includes("gauge"));
+import { type PairingColumn, pairingCell, plateColumns } from "./pairing-cells.ts";
 
 type Row = PosterView["families"][number]["rows"][number];
 
-function rowOf(composing: Composing, id: string, group: ChainGroup): Row {
+function rowOf(
+  composing: Composing,
+  id: string,
+  group: ChainGroup,
+  columns: readonly PairingColumn[],
+): Row {
   const [first] = group.chains;
   const zones = [...new Set(group.chains.map(({ zone }) => zone))];
   const { figures, words } = holeSymbols(composing, `${id}-hole`, zones);
@@ -46,6 +49,9 @@ export function posterSheets(composing: Composing, system: string): readonly Pos
       ? "Locking: sleeve first, limiter last"
       : "Plain-head: guide first, by hand last",
   );
+  const same = everyScrew(composing, chains, ["gauge"]);
+  /** A gauge that serves every screw is said once, above the rows. */
+  const columns = plateColumns.filter(({ roles }) => same === "" || !roles.includes("gauge"));
   const about = {
     id,
     system,
@@ -60,9 +66,12 @@ export function posterSheets(composing: Composing, system: string): readonly Pos
   return frames(composing, about).map((frame) => ({
     ...frame,
     kind: "poster",
+    everyScrew: same,
     families: [...families.entries()].map(([family, rows], part) => ({
       name: family,
-      rows: rows.map((group, index) => rowOf(composing, `${id}-f${part + 1}-r${index + 1}`, group)),
+      rows: rows.map((group, index) =>
+        rowOf(composing, `${id}-f${part + 1}-r${index + 1}`, group, columns),
+      ),
     })),
   }));
 }

@@ -34,6 +34,7 @@ function emptied(view: PairingView | PlateMapView): PairingView | PlateMapView {
         ...band,
         pairings: band.pairings.map(({ zone, called }) => ({ zone, called, hand: blank })),
       })),
+      ...(view.everyScrew ? { everyScrew: `For every screw here: ${short}` } : {}),
       table: view.table.map(({ label }) => ({ label, kind: short, takes: short })),
       traps: asked(view.traps),
     };

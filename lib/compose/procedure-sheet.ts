@@ -6,7 +6,7 @@ import type { ProcedureStep } from "../model/recipe.ts";
 import type { StepView } from "../model/sheet.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
-import { handWords } from "./hand-words.ts";
+import { type Hand, handOf } from "./hand-words.ts";
 import { drawnPlate } from "./plate-facts.ts";
 import { listed } from "./spoken.ts";
 import { cutsWanted } from "./step-cuts.ts";
@@ -58,14 +58,18 @@ function lockable({ catalogue, derived }: Composing, families: readonly string[]
 }
 
 /** What goes with the screw of the first of some steps, or of the next that has one where this one exchanges instruments. */
-function handedAt(composing: Composing, [step, ...later]: readonly ProcedureStep[]): string {
+function handedAt(
+  composing: Composing,
+  hand: Hand,
+  [step, ...later]: readonly ProcedureStep[],
+): string {
   if (step === undefined) return "";
   const changes = step.changes.length > 0;
   const next = changes ? later.find(({ fills }) => fills) : undefined;
   const chain = chainOf(composing, step.fills ? step : (next ?? step));
   if (chain === undefined) return "";
   const named = exchangeables.filter((part) => step.changes.includes(part));
-  return `${changes ? `Change ${listed(named)}: ` : ""}${handWords(composing, chain)}`;
+  return `${changes ? `Change ${listed(named)}: ` : ""}${hand.words(chain)}`;
 }
 
 /** The step card of one procedure: a whole plate's order of work. */
@@ -76,10 +80,9 @@ export function procedureSheets(composing: Composing, procedure: string): readon
     ? procedure
     : `${facts.system}-procedure-${procedure}`;
   const most = lockable(composing, facts.families);
-  const cuts = cutsWanted(
-    composing,
-    facts.steps.flatMap((step) => chainOf(composing, step) ?? []),
-  );
+  const chains = facts.steps.flatMap((step) => chainOf(composing, step) ?? []);
+  const cuts = cutsWanted(composing, chains);
+  const hand = handOf(composing, chains);
   const subject =
     facts.goes_on_with === undefined
       ? "Order of work"
@@ -91,7 +94,7 @@ export function procedureSheets(composing: Composing, procedure: string): readon
       const { interfaces } = catalogue;
       const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, interfaces, size);
       const inHand = chain === undefined ? "" : known(catalogue.screws, chain.screw).called;
-      const handedWith = unparted(handedAt(composing, facts.steps.slice(index)));
+      const handedWith = unparted(handedAt(composing, hand, facts.steps.slice(index)));
       const view = stepView(composing, step, index, { frame, inHand, handedWith });
       return step.tally === "locking-screws"
         ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) }
@@ -111,19 +114,13 @@ export function procedureSheets(composing: Composing, procedure: string): readon
     kind: "steps" as const,
     shows: [
       `procedure/${procedure}`,
-      ...facts.steps
-        .flatMap((step) => chainOf(composing, step)?.id ?? [])
-        .map((chain) => `chain/${chain}`),
+      ...chains.map(({ id }) => `chain/${id}`),
       ...facts.steps.flatMap(({ cautions }) => cautions.map((caution) => `caution/${caution}`)),
     ],
     trueSize: false,
   };
-  return frames(composing, about).map(
-    (frame) =>
-      ({
-        ...frame,
-        kind: "steps",
-        ...steps(frame),
-      }) satisfies StepView,
-  );
+  return frames(composing, about).map((frame) => {
+    const whole = { ...frame, everyScrew: hand.everyScrew };
+    return { ...whole, kind: "steps", ...steps(whole) } satisfies StepView;
+  });
 }

@@ -45,6 +45,8 @@ export type SheetFrame = {
   readonly cautions: readonly CautionView[];
   /** Findings about what the sheet shows that were signed instead of mended. */
   readonly signed: readonly SignedView[];
+  /** What serves every screw of the sheet and is said once, not on each line ("Gauge 10–70 and handle S for every screw here."). */
+  readonly everyScrew?: string;
   /** For a practice sheet: which card answers it, in words and by its id. */
   readonly practice?: { readonly words: string; readonly answers: string };
   /** Cut views where there is paper for them, each with the words beneath it. */

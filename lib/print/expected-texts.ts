@@ -66,6 +66,7 @@ export function expectedTexts(sheet: SheetView): readonly string[] {
     sheet.ask,
     sheet.identity.card,
     sheet.identity.fingerprint,
+    sheet.everyScrew ?? "",
   ];
   return [
     ...frame,

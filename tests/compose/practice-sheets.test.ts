@@ -21,6 +21,7 @@ const answersOf = (sheet: PairingView | PlateMapView): readonly string[] =>
       )
     : [
         ...sheet.bands.flatMap(({ pairings }) => pairings.map(({ hand }) => hand)),
+        ...(sheet.everyScrew ? [sheet.everyScrew.replaceAll(" for every screw here.", "")] : []),
         ...sheet.table.map(({ takes }) => takes).filter((takes) => takes !== "none"),
       ];
 

@@ -182,6 +182,7 @@ function plateMap(): PlateMapView {
   return {
     ...frame("plate-fibula", a5),
     kind: "plate-map",
+    everyScrew: "Gauge 10–70 and handle S for every screw here.",
     sideWords: "LEFT",
     map: rectangle("map", 190, 40),
     orientation: [
@@ -251,6 +252,7 @@ function steps(): StepView {
   return {
     ...frame("steps-locking", portrait),
     kind: "steps",
+    everyScrew: "Gauge 10–70 and handle S for every screw here.",
     sectionsBeside: true,
     subject: "Locking screw through the threaded sleeve",
     steps: [
@@ -289,6 +291,7 @@ function theCase(): CaseView {
   return {
     ...frame("case-a", a4),
     kind: "case",
+    everyScrew: "Gauge 10–70 and handle S for every screw here.",
     code: "CASE-A",
     sideWords: "RIGHT",
     plateWords: "Lower fibula plate, RIGHT, 5 holes",
@@ -318,6 +321,7 @@ function poster(): PosterView {
   return {
     ...frame("poster", formats["a2-landscape"]),
     kind: "poster",
+    everyScrew: "Gauge 10–70 and handle S for every screw here.",
     families: [
       {
         name: "Locking: sleeve first, limiter last",
@@ -343,6 +347,7 @@ function pocket(): PocketView {
   return {
     ...frame("pocket", formats["a6-landscape"]),
     kind: "pocket",
+    everyScrew: "Gauge 10–70 and handle S for every screw here.",
     face: "whole",
     rows: [
       {
