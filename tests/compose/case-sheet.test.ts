@@ -1,22 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { compose } from "../../lib/compose/compose.ts";
-import { derive } from "../../lib/derive/derive.ts";
-import { pictures } from "../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../lib/index.ts";
-import type { CaseView, SheetView, StepView } from "../../lib/model/sheet.ts";
+import { caseSheets } from "../../lib/compose/case-sheet.ts";
+import type { CaseView, StepView } from "../../lib/model/sheet.ts";
+import { demo, demoSheets } from "../fixtures/demo-library.ts";
 
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
-const derived = derive(catalogue);
-const composed = new Map<string, readonly SheetView[]>();
-const sheetsOn = (today: string): readonly SheetView[] => {
-  const sheets = composed.get(today) ?? compose({ catalogue, derived, pictures, today });
-  composed.set(today, sheets);
-  return sheets;
-};
+const sheets = demoSheets();
 const caseOn = (today: string, code: string): CaseView => {
-  const found = sheetsOn(today).find((sheet) => sheet.kind === "case" && sheet.code === code);
-  if (found?.kind !== "case") throw new Error(`No ${code}`);
+  const cases = [...demo.catalogue.cases.keys()];
+  const made = cases.flatMap((id) => caseSheets({ ...demo, today }, id));
+  const found = made.find((sheet) => sheet.code === code);
+  if (found === undefined) throw new Error(`No ${code}`);
   return found;
 };
 
@@ -49,7 +41,7 @@ describe("a case sheet", () => {
 
 describe("a step that may be left out", () => {
   const tapOf = (id: string) => {
-    const card = sheetsOn("2026-10-07").find((sheet) => sheet.id === id);
+    const card = sheets.find((sheet) => sheet.id === id);
     return (card as StepView).steps.find(({ verb }) => verb === "Tap")?.skip;
   };
 
@@ -64,7 +56,7 @@ describe("a step that may be left out", () => {
 });
 
 describe("a caution on the card of a technique", () => {
-  const cards = sheetsOn("2026-10-07").flatMap((sheet) =>
+  const cards = sheets.flatMap((sheet) =>
     sheet.kind === "steps" && sheet.id.includes("-steps-") ? [sheet] : [],
   );
   const idsOf = (views: StepView["cautions"]) => views.map(({ id }) => id);

@@ -1,24 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { isLag } from "../../lib/compose/chain-groups.ts";
-import { compose } from "../../lib/compose/compose.ts";
-import { siteDrawings } from "../../lib/compose/site-drawings.ts";
-import { derive } from "../../lib/derive/derive.ts";
-import { pictures } from "../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../lib/index.ts";
 import { known } from "../../lib/model/catalogue.ts";
 import type { StepView } from "../../lib/model/sheet.ts";
+import { demo, demoDrawings, demoSheets } from "../fixtures/demo-library.ts";
 
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
-const composing = { catalogue, derived: derive(catalogue), pictures, today: "2026-11-25" };
-const { chains } = composing.derived;
-const sheets = compose(composing);
+const { chains } = demo.derived;
+const sheets = demoSheets();
+const cuts = demoDrawings().chains;
 const cards = sheets.filter((sheet): sheet is StepView => sheet.kind === "steps");
 
 /** The title a chain's cut view must have: its screw, its hole, and how it sits. */
 function titleOf(chain: (typeof chains)[number]): string {
-  const { called } = known(composing.catalogue.screws, chain.screw);
-  const { name } = known(composing.catalogue.zones, chain.zone);
+  const { called } = known(demo.catalogue.screws, chain.screw);
+  const { name } = known(demo.catalogue.zones, chain.zone);
   if (isLag(chain)) return `${called} as lag screw through ${name}`;
   const near = chain.recipe === "unicortical-locking" ? ", near side only" : "";
   return `${called} seated in ${name}${near}`;
@@ -33,7 +27,7 @@ describe("cut views of the demo", () => {
           system === chain.system && sections.some(({ figure }) => figure.title === titleOf(chain)),
       );
       expect(printed.length).toBeGreaterThan(0);
-      const page = siteDrawings(composing, sheets).chains.get(id) ?? [];
+      const page = cuts.get(id) ?? [];
       expect(page.map(({ title }) => title)).toContain(titleOf(chain));
     },
   );

@@ -2,22 +2,17 @@ import { readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { compose } from "../../lib/compose/compose.ts";
 import { siteDrawings } from "../../lib/compose/site-drawings.ts";
-import { derive } from "../../lib/derive/derive.ts";
 import { stepDrawings } from "../../lib/draw/figures/step.ts";
 import { holeParts } from "../../lib/draw/parts/hole-parts.ts";
 import { instrumentParts } from "../../lib/draw/parts/instrument-parts.ts";
-import { drawings } from "../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../lib/index.ts";
 import type { Figure, Pictures } from "../../lib/model/figure.ts";
 import { signNames } from "../../lib/model/signs.ts";
-
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
+import { demo } from "../fixtures/demo-library.ts";
 
 /** Which figure of which file drew an SVG, kept as it is drawn. */
 const drewBy = new Map<string, string>();
 const watched = Object.fromEntries(
-  Object.entries(drawings).map(([kind, draw]) => [
+  Object.entries(demo.pictures).map(([kind, draw]) => [
     kind,
     (...given: never[]) => {
       const made = (draw as (...all: never[]) => Figure | number)(...given);
@@ -26,12 +21,7 @@ const watched = Object.fromEntries(
     },
   ]),
 ) as Pictures;
-const composing = {
-  catalogue,
-  derived: derive(catalogue),
-  pictures: watched,
-  today: "2026-11-25",
-};
+const composing = { ...demo, pictures: watched };
 const { gallery } = siteDrawings(composing, compose(composing));
 const shown = gallery.flatMap(({ figures }) => figures);
 const told = (attribute: string): ReadonlySet<string> =>

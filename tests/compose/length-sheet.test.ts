@@ -1,12 +1,7 @@
 import { expect, test } from "vitest";
-import { sheetViews } from "../../lib/compose/compose.ts";
-import { derive } from "../../lib/derive/derive.ts";
-import { pictures } from "../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../lib/index.ts";
+import { demoSheets } from "../fixtures/demo-library.ts";
 
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
-const sheets = sheetViews({ catalogue, derived: derive(catalogue), pictures, today: "2026-11-25" });
+const sheets = demoSheets();
 
 test.each([
   ["pebblefin-lengths", "13/30, 14/40, 15/50, 16/60, 17/70"],

@@ -1,23 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { sheetViews } from "../../lib/compose/compose.ts";
 import { confusions, lookAlikeLines, partnerWords } from "../../lib/compose/look-alikes.ts";
-import { derive } from "../../lib/derive/derive.ts";
-import { pictures } from "../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../lib/index.ts";
+import { demo, demoSheets } from "../fixtures/demo-library.ts";
 
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
-const derived = derive(catalogue);
-const composing = { catalogue, derived, pictures, today: "2026-11-25" };
-const sheets = sheetViews(composing);
+const sheets = demoSheets();
 
 function pairOf(a: string, b: string) {
-  const pair = derived.lookAlikes.find((one) => one.a === a && one.b === b);
+  const pair = demo.derived.lookAlikes.find((one) => one.a === a && one.b === b);
   if (!pair) throw new Error(`${a} and ${b} are no pair`);
   return pair;
 }
 const said = (a: string, b: string): string =>
-  lookAlikeLines(composing, [pairOf(a, b)])
+  lookAlikeLines(demo, [pairOf(a, b)])
     .map(({ subject, words, other }) => [subject, words, other?.subject, other?.words].join(" "))
     .join()
     .replaceAll("\u00a0", " ");
@@ -42,20 +35,20 @@ describe("a look-alike line", () => {
   });
 
   test("parts no number from its noun or its unit", () => {
-    const [line] = lookAlikeLines(composing, [pairOf("limiter-09", "limiter-16")]);
+    const [line] = lookAlikeLines(demo, [pairOf("limiter-09", "limiter-16")]);
     expect(line?.other?.subject).toBe("limiter\u00a01.6\u00a0N·m:");
   });
 
   test("says that nothing tells two apart", () => {
     const { tells: _, ...pair } = pairOf("drill-25", "drill-27-pilot");
-    expect(lookAlikeLines(composing, [pair])).toEqual([
+    expect(lookAlikeLines(demo, [pair])).toEqual([
       { subject: "Drill\u00a02.5 and drill\u00a02.7:", words: "nothing etched tells them apart." },
     ]);
   });
 
   test("comes first where both parts are handled, then the numbers, then the rest", () => {
     const handled = new Set(["drill-25", "drill-27-pilot", "guide-25"]);
-    const lines = confusions(composing, (id) => handled.has(id));
+    const lines = confusions(demo, (id) => handled.has(id));
     expect(lines.map(({ subject }) => subject)).toEqual([
       "Drill\u00a02.5:",
       "2.7 is called for",
@@ -72,8 +65,8 @@ describe("the look-alike of a slot", () => {
     ["cortical-27", "locking-27", "cortical (spherical\u00a0head)", "locking (threaded\u00a0head)"],
   ])("%s or %s is named with what is seen on it", (a, b, ofA, ofB) => {
     const pair = pairOf(a, b);
-    expect(partnerWords(composing, pair, b)).toContain(ofA);
-    expect(partnerWords(composing, pair, a)).toBe(ofB);
+    expect(partnerWords(demo, pair, b)).toContain(ofA);
+    expect(partnerWords(demo, pair, a)).toBe(ofB);
   });
 
   test("is the most dangerous in the tray, of equals the nearest", () => {

@@ -1,14 +1,10 @@
 import { expect, test } from "vitest";
 import { otherSide, pairedMap } from "../../lib/compose/paired-map.ts";
 import { plateSide } from "../../lib/compose/plate-facts.ts";
-import { derive } from "../../lib/derive/derive.ts";
-import { pictures } from "../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../lib/index.ts";
 import type { LaidPlate } from "../../lib/model/laid-plate.ts";
+import { demo } from "../fixtures/demo-library.ts";
 
-const { catalogue } = loadLibrary("content");
-if (catalogue === undefined) throw new Error("No library");
-const derived = derive(catalogue);
+const { catalogue, derived, pictures } = demo;
 const pairs = derived.plates.flatMap((left): [string, LaidPlate, LaidPlate][] => {
   const right = left.side === "left" ? otherSide(catalogue, derived, left) : undefined;
   return right === undefined ? [] : [[left.id, left, right]];

@@ -1,14 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { sheetViews } from "../../lib/compose/compose.ts";
-import { derive } from "../../lib/derive/derive.ts";
-import { pictures } from "../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../lib/index.ts";
 import { plateName } from "../../lib/model/plate-name.ts";
+import { demo, demoSheets } from "../fixtures/demo-library.ts";
 
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
-const sheets = sheetViews({ catalogue, derived: derive(catalogue), pictures, today: "2026-11-25" });
-const sided = [...catalogue.plates.values()].filter(({ side }) => side !== "none");
+const sheets = demoSheets();
+const sided = [...demo.catalogue.plates.values()].filter(({ side }) => side !== "none");
 
 /** Every text of a view, without drawings. */
 function texts(value: unknown): readonly string[] {

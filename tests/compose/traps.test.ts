@@ -1,21 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { isLag } from "../../lib/compose/chain-groups.ts";
-import { sheetViews } from "../../lib/compose/compose.ts";
 import { trapLines } from "../../lib/compose/traps.ts";
-import { derive } from "../../lib/derive/derive.ts";
-import { pictures } from "../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../lib/index.ts";
+import { demo, demoSheets } from "../fixtures/demo-library.ts";
 
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
-const derived = derive(catalogue);
-const composing = { catalogue, derived, pictures, today: "2026-11-25" };
-const sheets = sheetViews(composing).filter(({ practice }) => practice === undefined);
+const sheets = demoSheets().filter(({ practice }) => practice === undefined);
 
 function linesFor(system: string, lag: boolean): readonly string[] {
-  const chains = derived.chains.filter((one) => one.system === system && isLag(one) === lag);
+  const chains = demo.derived.chains.filter((one) => one.system === system && isLag(one) === lag);
   const zones = chains.map(({ zone }) => zone);
-  return trapLines(composing, zones, chains).map(({ subject, words }) => `${subject} ${words}`);
+  return trapLines(demo, zones, chains).map(({ subject, words }) => `${subject} ${words}`);
 }
 
 describe("what goes in and is wrong", () => {

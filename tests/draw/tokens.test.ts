@@ -2,12 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
-import { compose } from "../../lib/compose/compose.ts";
-import { siteDrawings } from "../../lib/compose/site-drawings.ts";
-import { derive } from "../../lib/derive/derive.ts";
-import { pictures } from "../../lib/draw/pictures.ts";
 import { dashes, dots, family, paints, strokes } from "../../lib/draw/tokens.ts";
-import { loadLibrary } from "../../lib/index.ts";
+import { demoDrawings, demoSheets } from "../fixtures/demo-library.ts";
 
 const folder = "lib/draw";
 const files = readdirSync(folder, { recursive: true, encoding: "utf8" })
@@ -61,10 +57,6 @@ describe("sizes of type and widths of lines", () => {
   });
 });
 
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
-const composing = { catalogue, derived: derive(catalogue), pictures, today: "2026-11-25" };
-
 function* figures(value: unknown): Generator<string> {
   if (value instanceof Map) yield* figures([...value.values()]);
   else if (Array.isArray(value)) for (const one of value) yield* figures(one);
@@ -75,8 +67,7 @@ function* figures(value: unknown): Generator<string> {
 }
 
 describe("every figure of the demo", () => {
-  const sheets = compose(composing);
-  const drawn = [...figures([sheets, siteDrawings(composing, sheets)])];
+  const drawn = [...figures([demoSheets(), demoDrawings()])];
   const used = (attribute: string): readonly string[] => {
     const found = drawn.flatMap((svg) =>
       [...svg.matchAll(new RegExp(` ${attribute}="([^"]*)"`, "g"))].map(([, value = ""]) => value),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { drawFigure } from "../../lib/draw/canvas.ts";
 import { driveView } from "../../lib/draw/parts/drive-view.ts";
-import { loadLibrary } from "../../lib/index.ts";
+import { demo } from "../fixtures/demo-library.ts";
 
 /** Outer diameter A and inner diameter B of the hexalobular internal drive by its number, mm: nominal values of ISO 10664, not read
  * there, as tabulated in the open CAD library BOSL2, screw_drive.scad. */
@@ -20,8 +20,7 @@ const drives = [
 ] as const;
 const outer = new Map<number, number>(drives.map(([number, a]) => [number, a]));
 
-const { catalogue } = loadLibrary("content");
-const registered = Object.values(catalogue?.interfaces.drives ?? {}).map(({ name, across }) => ({
+const registered = Object.values(demo.catalogue.interfaces.drives).map(({ name, across }) => ({
   name,
   number: Number(/^hexalobular (\d+)$/.exec(name)?.[1]),
   across: across / 1000,

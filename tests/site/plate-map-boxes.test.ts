@@ -88,7 +88,7 @@ test.each(
   },
 );
 
-test.each(libraryPlates())(
+test.each(libraryPlates)(
   "no two boxes of labels, holes and words meet on the map of $id of a library in the browser",
   async (plate) => {
     for (const height of [66, 40]) {

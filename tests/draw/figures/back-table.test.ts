@@ -1,20 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { backTables } from "../../../lib/compose/back-tables.ts";
-import { derive } from "../../../lib/derive/derive.ts";
 import { backTable } from "../../../lib/draw/figures/back-table.ts";
 import { tableColumns } from "../../../lib/draw/layout/table-columns.ts";
 import { instrumentParts } from "../../../lib/draw/parts/instrument-parts.ts";
-import { pictures } from "../../../lib/draw/pictures.ts";
-import { loadLibrary } from "../../../lib/index.ts";
 import type { BackTable } from "../../../lib/model/figure.ts";
 import type { Instrument, InstrumentKind } from "../../../lib/model/instrument.ts";
+import { demo } from "../../fixtures/demo-library.ts";
 import { readSvg } from "../read-svg.ts";
 import { sampleInterfaces } from "../sample-interfaces.ts";
-
-const { catalogue } = loadLibrary("content");
-if (!catalogue) throw new Error("The demo library does not resolve");
-const demo = { catalogue, derived: derive(catalogue), pictures, today: "2026-11-25" };
 
 const item = (kind: InstrumentKind, alike = ""): BackTable["groups"][number]["items"][number] => {
   const [sample] = instrumentParts[kind].samples as readonly Instrument[];

@@ -3,9 +3,9 @@ import { drawnPlate } from "../../../lib/compose/plate-facts.ts";
 import { plateMap } from "../../../lib/draw/figures/plate-map.ts";
 import { zoneSize } from "../../../lib/draw/layout/zone-size.ts";
 import { textWidth } from "../../../lib/draw/text-widths.ts";
-import { loadLibrary } from "../../../lib/index.ts";
 import type { PlateSide } from "../../../lib/model/figure.ts";
 import type { LaidPlate } from "../../../lib/model/laid-plate.ts";
+import { demo } from "../../fixtures/demo-library.ts";
 import { labelFaults } from "../label-faults.ts";
 import { libraryPlates } from "../library-plates.ts";
 import { mapFaults } from "../map-faults.ts";
@@ -13,16 +13,16 @@ import { mirrored } from "../mirrored.ts";
 import { plates } from "../plates.ts";
 import { type ReadMap, readMap } from "../read-map.ts";
 
-const { catalogue } = loadLibrary("content");
+const { catalogue } = demo;
 const sideOf = (plate: LaidPlate): PlateSide => {
-  if (catalogue?.plates.has(plate.plate) !== true)
+  if (!catalogue.plates.has(plate.plate))
     return { thickness: { head: 1600, shaft: 2400 }, bends: [] };
   const { thickness, bend_zones } = drawnPlate(catalogue, plate.plate);
   return { thickness, bends: bend_zones.map(({ between }) => between) };
 };
 const drawn = (plate: LaidPlate, height = 66, side = sideOf(plate)): ReadMap =>
   readMap(plateMap("map", plate, { width: 194, height }, { side }).svg);
-const all = [...plates, ...libraryPlates()];
+const all = [...plates, ...libraryPlates];
 const plateCalled = (id: string): LaidPlate => {
   const found = all.find((one) => one.id === id);
   if (found === undefined) throw new Error(`No plate ${id}`);
@@ -40,7 +40,7 @@ describe("on a map with its regions, bend zones and view from the side", () => {
       }
   });
 
-  test.each(libraryPlates())(
+  test.each(libraryPlates)(
     "nothing of $id meets anything else where a case marks holes with their order",
     (plate) => {
       const marked = plate.holes.map(({ label }) => label).slice(-6);

@@ -15,7 +15,7 @@ const paper = { width: 192, height: 66 };
 const map = (plate: LaidPlate, marked: readonly string[] = []) =>
   readMap(plateMap("map", plate, paper, { marked }).svg);
 
-test.each([...plates, ...libraryPlates()])(
+test.each([...plates, ...libraryPlates])(
   "distances between the holes of $id are read back within 0.1 mm of data times scale",
   (plate) => {
     const { holes, scale } = map(plate);
@@ -32,7 +32,7 @@ test.each([...plates, ...libraryPlates()])(
   },
 );
 
-test.each([...plates, ...libraryPlates()])(
+test.each([...plates, ...libraryPlates])(
   "the other side of $id has every hole mirrored exactly and no word mirrored",
   (plate) => {
     const [one, other] = [map(plate), map(mirrored(plate))];
@@ -65,7 +65,7 @@ test.each(plates)(
 );
 
 test("mirrored plates of a library have the same labels at mirrored places", () => {
-  const laid = libraryPlates();
+  const laid = libraryPlates;
   const pairs = laid
     .filter(({ side }) => side === "left")
     .flatMap((left) => {

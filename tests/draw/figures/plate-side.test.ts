@@ -4,7 +4,7 @@ import type { LaidPlate } from "../../../lib/model/laid-plate.ts";
 import { libraryPlates } from "../library-plates.ts";
 import { edgesOf, pointsOf, readSvg } from "../read-svg.ts";
 
-const plates = libraryPlates();
+const plates = libraryPlates;
 const named = plates.map((plate) => [plate.id, plate] as const);
 const side = { thickness: { head: 1600, shaft: 2400 }, bends: [] };
 const scaleOf = (svg: string): number =>
