@@ -28,7 +28,7 @@ function fontOf(letter: string, weight: Weight): Font {
   );
 }
 
-/** Width of one line of words in millimetres at `size` mm of font size, with 2 % to spare; throws on a character that the typeface lacks. */
+/** Width of one line of words in millimetres at `size` mm of font size, its figures all of one width as sheets set them, with 2 % to spare; throws on a character that the typeface lacks. */
 export function textWidth(text: string, size: number, weight: Weight = 400): number {
   const key = `${weight} ${text}`;
   const known = widths.get(key) ?? measure(text, weight);
@@ -45,7 +45,7 @@ function measure(text: string, weight: Weight): number {
     else runs.push({ font: face, text: letter });
   }
   return runs.reduce(
-    (sum, run) => sum + run.font.layout(run.text).advanceWidth / run.font.unitsPerEm,
+    (sum, run) => sum + run.font.layout(run.text, ["tnum"]).advanceWidth / run.font.unitsPerEm,
     0,
   );
 }

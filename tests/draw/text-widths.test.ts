@@ -2,10 +2,12 @@ import { describe, expect, test } from "vitest";
 import { textWidth } from "../../lib/draw/text-widths.ts";
 
 describe("the width of words", () => {
-  // Chromium 156 sets these at 10 px of the same typeface, measured with getComputedTextLength.
+  // Chromium 150 sets these at 10 px of the same typeface with tabular figures, measured with getComputedTextLength.
   test.each([
-    ["3.5 mm locking hole", 400, 90.16],
-    ["Torque 1.5 N.m", 700, 70.47],
+    ["3.5 mm locking hole", 400, 90.55],
+    ["Torque 1.5 N.m", 700, 72.25],
+    ["11 holes", 400, 39.09],
+    ["14–100", 700, 36.63],
   ] as const)("%s (%d) covers what a browser sets, by at most 3 %%", (words, weight, browser) => {
     const width = textWidth(words, 10, weight);
     expect(width).toBeGreaterThanOrEqual(browser);
