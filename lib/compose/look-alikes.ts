@@ -43,14 +43,18 @@ export function lookAlikeLines(told: Told, pairs: readonly LookAlike[]): readonl
   });
 }
 
-/** What a part is taken for by a pair, and what is seen there: "drill 2.7 (3 rings)". */
-export function partnerWords(told: Told, pair: LookAlike, id: string): string {
+const unbroken = (words: string): string => words.replaceAll(" ", "\u00a0");
+
+/** What a part is taken for by a pair, and what is seen there: "drill 2.7", "3 rings"; neither parted at its spaces. */
+export function partnerWords(
+  told: Told,
+  pair: LookAlike,
+  id: string,
+): { readonly name: string; readonly seen: string } {
   const other = partner(pair, id);
   if (other === undefined) throw new Error(`${id} is neither part of the pair`);
   const name = after(nameOf(told, id), nameOf(told, other));
-  return [name, `(${seenOn(pair, other)})`]
-    .map((words) => words.replaceAll(" ", "\u00a0"))
-    .join(" ");
+  return { name: unbroken(name), seen: unbroken(seenOn(pair, other)) };
 }
 
 /** What is easily taken for what among the things handled on a sheet, the worst first: pairs of which both parts are handled, numbers that are called for several of them, pairs of which one part is. */

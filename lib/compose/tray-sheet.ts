@@ -4,13 +4,15 @@ import type { TrayMapSlot } from "../model/figure.ts";
 import { partner } from "../model/look-alike.ts";
 import { wholeMm } from "../model/measure.ts";
 import type { TrayView } from "../model/sheet.ts";
-import type { Slot } from "../model/tray.ts";
+import type { SheetFrame, WarningBox } from "../model/sheet-frame.ts";
+import type { Slot, Tray } from "../model/tray.ts";
 import { enlargement, typeFloors, typeSizes } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { confusions, partnerWords } from "./look-alikes.ts";
+import { notesHeight } from "./notes-height.ts";
 import { rackPieces, slotFacts } from "./slot-facts.ts";
-import { warningBox } from "./warning-box.ts";
+import { boxLines, warningBox } from "./warning-box.ts";
 
 /** The middle of a slot on its tray's grid. */
 const middle = ({ at, span }: Slot): readonly [number, number] => [
@@ -19,7 +21,11 @@ const middle = ({ at, span }: Slot): readonly [number, number] => [
 ];
 
 /** What the part in a slot is most easily taken for in its tray, and how that shows; of equals, what lies nearest. */
-function takenFor(composing: Composing, slot: Slot, slots: readonly Slot[]): string | undefined {
+function takenFor(
+  composing: Composing,
+  slot: Slot,
+  slots: readonly Slot[],
+): TrayMapSlot["looksLike"] {
   const { catalogue, derived } = composing;
   const { id } = slotFacts(catalogue, slot);
   const [x, y] = middle(slot);
@@ -64,12 +70,33 @@ function mapSlot(composing: Composing, slot: Slot, slots: readonly Slot[]): Tray
   };
 }
 
-/** Millimetres beside and beneath the map: the list of contents, the heading and the foot. */
+/** Millimetres: beside the map the list of contents, beneath it the least box; the heading and the foot; a line of the list and one of the box. */
 const listWidth = 67;
-const around = 59;
+const leastBox = 9;
 const outside = 50;
 const listLine = 3.3;
 const boxLine = 6.2;
+
+/** How a tray's map and the box beneath it share a page: the map is to scale where the box is full, and gets what the box leaves (mm). */
+function shares(composing: Composing, tray: Tray, frame: SheetFrame) {
+  const { format } = frame;
+  const wide = enlargement("tray", format);
+  const width = format.width - 2 * format.margin - listWidth;
+  const high = format.height - outside * wide - notesHeight(composing, "tray", frame);
+  const list = tray.slots.length * listLine;
+  const toScale = Math.min((width * tray.size.height) / tray.size.width, high - leastBox * wide);
+  const room = {
+    lines: Math.max(2, 2 * Math.floor((high - Math.max(toScale, list)) / (boxLine * wide)) - 2),
+    width: (format.width - 2 * format.margin - 14) / 2,
+    size: typeFloors("tray", format).body,
+  };
+  const size = ({ lines }: WarningBox): { readonly width: number; readonly height: number } => {
+    if (lines.length === 0) return { width, height: high };
+    const rows = Math.ceil((boxLines(composing.pictures, lines, room) + 2) / 2);
+    return { width, height: Math.max(toScale, high - rows * boxLine * wide) };
+  };
+  return { room, size };
+}
 
 /** The card of one tray: what lies in which slot, and which neighbours look alike. */
 export function traySheets(composing: Composing, tray: string): readonly TrayView[] {
@@ -94,26 +121,21 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
     documents: citedDocuments(facts.source),
   };
   return frames(composing, about).map((frame) => {
-    const wide = enlargement("tray", frame.format);
-    const size = {
-      width: frame.format.width - 2 * frame.format.margin - listWidth,
-      height: frame.format.height - 2 * frame.format.margin - around * wide,
-    };
+    const { room, size } = shares(composing, facts, frame);
+    const lookAlikes = warningBox(
+      pictures,
+      "Looks alike.",
+      confusions(composing, (part) => held.has(part)),
+      room,
+    );
     const map = pictures.trayMap(
       `${id}-map`,
       facts,
       slots,
       catalogue.interfaces,
-      size,
+      size(lookAlikes),
       typeSizes("tray", frame.format),
     );
-    const left =
-      frame.format.height - outside * wide - Math.max(map.height, facts.slots.length * listLine);
-    const room = {
-      lines: Math.max(2, 2 * Math.floor(left / (boxLine * wide)) - 2),
-      width: (frame.format.width - 2 * frame.format.margin - 14) / 2,
-      size: typeFloors("tray", frame.format).body,
-    };
     return {
       ...frame,
       kind: "tray",
@@ -127,12 +149,7 @@ export function traySheets(composing: Composing, tray: string): readonly TrayVie
         quantity: String(pieces),
       })),
       total: `Total ${facts.total} pieces`,
-      lookAlikes: warningBox(
-        composing.pictures,
-        "Looks alike.",
-        confusions(composing, (part) => held.has(part)),
-        room,
-      ),
+      lookAlikes,
     } satisfies TrayView;
   });
 }

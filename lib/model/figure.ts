@@ -120,7 +120,8 @@ export type TrayMapSlot = {
   readonly plate?: LaidPlate;
   /** For a rack: length word and pieces, in order. */
   readonly rack?: readonly { readonly length: string; readonly quantity: string }[];
-  readonly looksLike?: string;
+  /** What it is most easily taken for, and what is seen there. */
+  readonly looksLike?: { readonly name: string; readonly seen: string };
 };
 
 /** The drawings that composing may ask for; handed in, so that composing knows no SVG. Sizes in mm. */

@@ -33,7 +33,7 @@ const slots: readonly TrayMapSlot[] = [
       mark: instrument.mark,
       quantity: "×2",
       instrument: defined(instrument),
-      ...(index === 0 ? { looksLike: "drill\u00a02.7 (3\u00a0rings)" } : {}),
+      ...(index === 0 ? { looksLike: { name: "drill\u00a02.7", seen: "3\u00a0rings" } } : {}),
     }),
   ),
   {
@@ -110,7 +110,7 @@ describe("a tray map", () => {
       );
     };
     expect([...sizesOf({ width: 700, height: 420 })]).toEqual([type.called]);
-    expect([...sizesOf({ width: 277, height: 170 })]).toEqual([type.body]);
+    expect([...sizesOf({ width: 277, height: 145 })]).toEqual([type.body]);
   });
 
   test("keeps the largest type where smaller type would show no more", () => {
@@ -135,7 +135,7 @@ describe("a tray map", () => {
   test("says in numbers by how much words run over a slot that is too small", () => {
     const [, second] = slots;
     if (!second) throw new Error("no slot");
-    const { svg } = trayMap("t", tray, [second], sampleInterfaces, { width: 60, height: 33 }, type);
+    const { svg } = trayMap("t", tray, [second], sampleInterfaces, { width: 30, height: 17 }, type);
     const [, what, by] = /data-over="([^"]*)" data-by="([\d.]+)"/.exec(svg) ?? [];
     expect(what).toBe(`the words of slot ${second.slot}`);
     expect(Number(by)).toBeGreaterThan(0);
@@ -180,9 +180,9 @@ describe("a tray map", () => {
       expect(svg).not.toContain("data-over");
       return [...svg.matchAll(/>([^<>]+)<\/text>/g)].map(([, text = ""]) => text);
     };
-    expect(wordsAt(40).filter((words) => words === "×4")).toHaveLength(20);
-    expect(wordsAt(26)).toContain("×4 each");
-    expect(wordsAt(26).filter((words) => words === "×2")).toHaveLength(1);
+    expect(wordsAt(52).filter((words) => words === "×4")).toHaveLength(20);
+    expect(wordsAt(34)).toContain("×4 each");
+    expect(wordsAt(34).filter((words) => words === "×2")).toHaveLength(1);
   });
 
   test("refuses a slot that the tray does not have", () => {

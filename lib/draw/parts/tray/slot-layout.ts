@@ -12,52 +12,71 @@ export type SlotLayout = {
     readonly at: readonly [number, number];
     readonly length: number;
     readonly upright: boolean;
+    readonly beside?: true;
   };
 };
 
-type Wording = (width: number) => TextBlock;
-/** Room for words, mm, and by how much a whole picture under them may reach past it to the left and to the right. */
-type Room = {
+export type Wording = (width: number) => TextBlock;
+/** Room for words, mm, whether what lies in it stands upright, and by how much a whole picture under them may reach past it to the left and to the right. */
+export type SlotRoom = {
   readonly width: number;
   readonly height: number;
+  readonly upright: boolean;
   readonly spare?: readonly [number, number];
+};
+/** A picture and whether its body may be broken off: only where it is longer than the slot, or for the words' sake too. */
+export type Shown = {
+  readonly picture: SlotPicture;
+  readonly broken: "where longer" | "where needed";
 };
 type Way = (
   wording: Wording,
   picture: SlotPicture,
-  room: Room,
+  room: SlotRoom,
   cut: boolean,
 ) => SlotLayout | undefined;
 
 const gap = gaps.slot;
 const leastPicture = 14;
 const leastText = 10;
+const rounding = 1e-6;
 
-/** The first arrangement in which words and picture fit without touching: each group of wordings with the whole picture, then with a broken-off one; at last words alone, marked when even they do not fit. Fuller wordings come first. */
+/** The first arrangement in which words and picture fit without touching: the whole picture with the first wordings that go with it,
+ * else a broken-off one; words alone where nothing is to be shown. Undefined where none fits. */
 export function layOutSlot(
-  room: Room,
-  groups: readonly (readonly Wording[])[],
-  picture: SlotPicture | undefined,
-): SlotLayout {
-  const ways: readonly Way[] =
-    room.height > room.width ? [upright, above, beside] : [above, beside, upright];
-  for (const wordings of picture === undefined ? [] : groups) {
-    for (const cut of picture?.cuts === true ? [false, true] : [false]) {
-      for (const wording of wordings) {
-        for (const way of ways) {
-          const found = picture === undefined ? undefined : way(wording, picture, room, cut);
-          if (found !== undefined) return found;
-        }
-      }
-    }
+  room: SlotRoom,
+  wordings: readonly Wording[],
+  shown: Shown | undefined,
+): SlotLayout | undefined {
+  if (shown === undefined) {
+    const text = wordings
+      .map((wording) => wording(room.width))
+      .find((block) => fits(block, room.width, room.height));
+    return text && { text, textAt: [0, 0] };
   }
-  const alone = groups.flat().map((wording) => wording(room.width));
-  const fitting = alone.find((block) => fits(block, room.width, room.height));
-  const text = fitting ?? alone.at(-1);
-  if (text === undefined) throw new Error("A slot has no words");
-  const over = Math.max(text.width - room.width, text.height - room.height);
-  return { text, textAt: [0, 0], ...(fitting === undefined ? { over } : {}) };
+  const { picture, broken } = shown;
+  const ways: readonly Way[] = room.upright ? [upright, above, beside] : [above, beside];
+  const cuts = picture.cuts && (broken === "where needed" || isLonger(picture, room));
+  for (const cut of cuts ? [false, true] : [false])
+    for (const way of ways)
+      for (const wording of wordings) {
+        const found = way(wording, picture, room, cut);
+        if (found !== undefined) return found;
+      }
+  return undefined;
 }
+
+/** Words that run over their slot, marked by how much. */
+export function overfull(room: SlotRoom, wording: Wording): SlotLayout {
+  const text = wording(room.width);
+  const over = Math.max(text.width - room.width, text.height - room.height);
+  return { text, textAt: [0, 0], ...(over > 0 ? { over } : {}) };
+}
+
+const isLonger = (
+  { length }: SlotPicture,
+  { width, height, upright, spare = [0, 0] }: SlotRoom,
+): boolean => length > (upright ? height : width + spare[0] + spare[1]);
 
 const fits = (text: TextBlock, width: number, height: number): boolean =>
   text.width <= width && text.height <= height;
@@ -70,7 +89,7 @@ function lengthFor(picture: SlotPicture, room: number, cut: boolean): number | u
 function above(
   wording: Wording,
   picture: SlotPicture,
-  { width, height, spare: [left, right] = [0, 0] }: Room,
+  { width, height, spare: [left, right] = [0, 0] }: SlotRoom,
   cut: boolean,
 ): SlotLayout | undefined {
   const text = wording(width);
@@ -89,7 +108,7 @@ function above(
 function beside(
   wording: Wording,
   picture: SlotPicture,
-  { width, height }: Room,
+  { width, height }: SlotRoom,
   cut: boolean,
 ): SlotLayout | undefined {
   const words = wording(width);
@@ -98,19 +117,20 @@ function beside(
     : width - leastText - 2 * gap;
   const length = lengthFor(picture, share, cut);
   if (length === undefined || picture.height(length) > height) return undefined;
-  const text = wording(width - length - 2 * gap);
-  if (!fits(text, width - length - 2 * gap, height)) return undefined;
+  const rest = width - length - 2 * gap + rounding;
+  const text = wording(rest);
+  if (!fits(text, rest, height)) return undefined;
   return {
     text,
     textAt: [0, 0],
-    picture: { at: [width - length, height / 2], length, upright: false },
+    picture: { at: [width - length, height / 2], length, upright: false, beside: true },
   };
 }
 
 function upright(
   wording: Wording,
   picture: SlotPicture,
-  { width, height }: Room,
+  { width, height }: SlotRoom,
   cut: boolean,
 ): SlotLayout | undefined {
   const text = wording(width);

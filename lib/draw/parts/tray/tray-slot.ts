@@ -4,7 +4,14 @@ import type { Pen } from "../../canvas.ts";
 import { edges, gaps } from "../../tokens.ts";
 import { drawLookAlikeStrip, stripWidth } from "./look-alike-strip.ts";
 import { eachWords, rackText, shortRackText } from "./rack-text.ts";
-import { layOutSlot, type SlotLayout } from "./slot-layout.ts";
+import {
+  layOutSlot,
+  overfull,
+  type Shown,
+  type SlotLayout,
+  type SlotRoom,
+  type Wording,
+} from "./slot-layout.ts";
 import { type SlotPicture, slotPicture } from "./slot-picture.ts";
 import { drawText, type RowPart, setLines, setRow, stacked, type TextBlock } from "./slot-text.ts";
 
@@ -22,21 +29,58 @@ export type PlacedSlot = {
   readonly lacks: number;
 };
 
-/** Lays out a slot of `size` (mm) with type of the given sizes: name, mark, pieces, words, what lies in it at the tray's scale, and its look-alike. */
-export function placeSlot(
+type Size = PlacedSlot["size"];
+
+/** What lays a slot out in any height: the least height, up to `most` mm, in which nothing is lacking, its picture beside its words or `under` them; and what stands in it at a size (mm). */
+export type SlotLayer = {
+  need(most: number, under: boolean): number;
+  place(size: Size): PlacedSlot;
+};
+
+/** A finer difference of height is not sought, mm. */
+const fine = 0.05;
+
+/** Lays out a slot with type of the given sizes: name, mark, pieces, words, what lies in it at the tray's scale, and its look-alike.
+ * A slot higher than wide in its tray is `upright`. */
+export function slotLayer(
   slot: TrayMapSlot,
   interfaces: Interfaces,
-  size: PlacedSlot["size"],
-  scale: number,
+  {
+    width,
+    upright,
+    scale,
+  }: { readonly width: number; readonly upright: boolean; readonly scale: number },
   type: SlotType,
-): PlacedSlot {
+): SlotLayer {
   const strip = slot.looksLike === undefined ? 0 : stripWidth;
   const left = beside + strip + (strip > 0 ? gaps.touching : 0);
   const spare = [left - strip - edges.slot, beside - edges.slot] as const;
-  const room = { width: size.width - left - beside, height: size.height - 2 * above, spare };
   const picture = slotPicture(slot, interfaces, scale);
-  const placed = layOut(slot, room, picture, type);
-  return { slot, size, left, ...(picture ? { picture } : {}), ...placed };
+  const lay = (height: number): Placed =>
+    layOut(
+      slot,
+      { width: width - left - beside, height: height - 2 * above, upright, spare },
+      picture,
+      type,
+    );
+  return {
+    need(most, under) {
+      let [low, high] = [0, most];
+      while (high - low > fine) {
+        const middle = (low + high) / 2;
+        if (isWhole(lay(middle), under)) high = middle;
+        else low = middle;
+      }
+      return high;
+    },
+    place: (size) => ({
+      slot,
+      size,
+      left,
+      ...(picture ? { picture } : {}),
+      ...lay(size.height),
+    }),
+  };
 }
 
 /** Draws a slot that was laid out, its corner at the origin. */
@@ -67,34 +111,33 @@ export type SlotType = {
   readonly note: number;
 };
 
-type Wording = (width: number) => TextBlock;
-type Room = PlacedSlot["size"] & { readonly spare: readonly [number, number] };
 type Placed = Pick<PlacedSlot, "layout" | "lacks">;
 
-/** The picture with what tells a look-alike, else with the word that there is one; then the words alone in the same order, the
- * mark with the picture, and words that run over. A rack's lengths come before its screw's picture. */
+const isWhole = ({ lacks, layout }: Placed, under: boolean): boolean =>
+  lacks === 0 && (!under || layout.picture?.beside !== true);
+
+/** The picture with as many of the words that tell a look-alike as fit; then a picture broken off, the words alone, the
+ * mark with the picture, and words that run over. */
 function layOut(
   slot: TrayMapSlot,
-  room: Room,
+  room: SlotRoom,
   picture: SlotPicture | undefined,
   type: SlotType,
 ): Placed {
-  const { telling, full, least } = wordings(slot, type);
-  const alone = (words: readonly Wording[]) => layOutSlot(room, [words], undefined);
-  const tries: readonly (() => SlotLayout)[] = [
-    () => (slot.rack ? alone(telling) : layOutSlot(room, [telling], picture)),
-    () => layOutSlot(room, [full], picture),
-    () => alone(telling),
-    () => alone(full),
-    () => layOutSlot(room, [least], picture),
+  const { told, short, least } = wordings(slot, type);
+  const shown = (broken: Shown["broken"]) => picture && { picture, broken };
+  const tries: readonly (() => SlotLayout | undefined)[] = [
+    () => layOutSlot(room, told, shown("where longer")),
+    () => layOutSlot(room, [...told, ...short], shown("where needed")),
+    () => layOutSlot(room, told, undefined),
+    () => layOutSlot(room, short, undefined),
+    () => layOutSlot(room, [least], shown("where needed")),
   ];
-  const wanted = [slot.rack === undefined && picture !== undefined, picture !== undefined];
   for (const [lacks, lay] of tries.entries()) {
     const layout = lay();
-    const pictured = layout.picture !== undefined || wanted[lacks] !== true;
-    if (layout.over === undefined && pictured) return { layout, lacks };
+    if (layout !== undefined) return { layout, lacks };
   }
-  const layout = layOutSlot(room, [least], undefined);
+  const layout = overfull(room, least);
   return { layout, lacks: tries.length + (layout.over ?? 0) };
 }
 
@@ -105,40 +148,62 @@ const head = (slot: TrayMapSlot, { mark, words, note }: SlotType): readonly RowP
   { text: slot.quantity, size: words, weight: 600 },
 ];
 
-/** Words that say what tells a look-alike; from there to the fewest that still say what lies here and that it looks alike; the mark alone. */
+/** Words that say what tells a look-alike, then only its name, then only that there is one; a rack's lengths set smaller and its pieces said once; the mark alone. */
 function wordings(
   slot: TrayMapSlot,
   type: SlotType,
-): Readonly<Record<"telling" | "full" | "least", readonly Wording[]>> {
-  const { rack } = slot;
+): Readonly<{ told: readonly Wording[]; short: readonly Wording[]; least: Wording }> {
+  const { rack, looksLike } = slot;
   const { words, note } = type;
   const kind: RowPart = { text: slot.words, size: words, weight: 400 };
-  const alike = (text: string): readonly RowPart[] =>
-    slot.looksLike === undefined ? [] : [{ text, size: words, weight: 600 }];
-  const told = alike(`looks alike: ${slot.looksLike}`);
-  const flagged = alike("looks alike");
+  const bold = (text: string): RowPart => ({ text, size: words, weight: 600 });
+  const alike: readonly (readonly RowPart[])[] =
+    looksLike === undefined
+      ? [[]]
+      : [
+          [bold(`looks alike: ${looksLike.name} (${looksLike.seen})`)],
+          [bold(`looks alike: ${looksLike.name}`)],
+          [bold("looks alike")],
+        ];
   const each: readonly RowPart[] =
     rack === undefined ? [] : [{ text: eachWords(rack), size: note, weight: 400 }];
   const lengths = (length: number, width: number): readonly TextBlock[] =>
     rack === undefined ? [] : [rackText(rack, width, { length, pieces: note })];
   const short = (width: number): readonly TextBlock[] =>
     rack === undefined ? [] : [shortRackText(rack, width, { length: note, pieces: note })];
-  const inLines = (first: readonly RowPart[], last: readonly RowPart[], width: number) => [
-    setRow(first, width),
-    ...[kind, ...last].map(({ text, weight }) => setLines(text, words, weight, width)),
-  ];
+  const lines = (parts: readonly RowPart[], width: number): readonly TextBlock[] =>
+    parts.map(({ text, size, weight }) => setLines(text, size, weight, width));
   const row = head(slot, type);
+  const last = alike.at(-1) ?? [];
   return {
-    telling: [
-      (width) => stacked([setRow([...row, kind, ...told], width), ...lengths(type.lengths, width)]),
-      (width) => stacked([...inLines(row, told, width), ...lengths(type.lengths, width)]),
-    ],
-    full: [
-      (width) => stacked([setRow([...row, kind, ...flagged], width), ...lengths(note, width)]),
-      (width) => stacked([...inLines(row, flagged, width), ...lengths(note, width)]),
-      (width) => stacked([setRow([...row, ...each, kind, ...flagged], width), ...short(width)]),
-      (width) => stacked([...inLines([...row, ...each], flagged, width), ...short(width)]),
-    ],
-    least: [(width) => stacked([setRow([...row, ...each, ...flagged], width), ...short(width)])],
+    told: alike.flatMap((flag): readonly Wording[] => [
+      (width) => stacked([setRow([...row, kind, ...flag], width), ...lengths(type.lengths, width)]),
+      (width) =>
+        stacked([
+          setRow([...row, ...flag], width),
+          ...lines([kind], width),
+          ...lengths(type.lengths, width),
+        ]),
+      (width) =>
+        stacked([
+          setRow(row, width),
+          ...lines([kind, ...flag], width),
+          ...lengths(type.lengths, width),
+        ]),
+    ]),
+    short:
+      rack === undefined
+        ? []
+        : [
+            (width) => stacked([setRow([...row, kind, ...last], width), ...lengths(note, width)]),
+            (width) => stacked([setRow([...row, ...each, kind, ...last], width), ...short(width)]),
+            (width) =>
+              stacked([
+                setRow([...row, ...each], width),
+                ...lines([kind, ...last], width),
+                ...short(width),
+              ]),
+          ],
+    least: (width) => stacked([setRow([...row, ...each, ...last], width), ...short(width)]),
   };
 }

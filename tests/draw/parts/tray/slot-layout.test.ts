@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { layOutSlot } from "../../../../lib/draw/parts/tray/slot-layout.ts";
+import { layOutSlot, overfull, type Shown } from "../../../../lib/draw/parts/tray/slot-layout.ts";
 import type { SlotPicture } from "../../../../lib/draw/parts/tray/slot-picture.ts";
 import {
   setLines,
@@ -24,8 +24,20 @@ const head = (width: number): TextBlock =>
     width,
   );
 const wordings = [
-  [(width: number) => stacked([head(width), setLines("insert 3.5 / 2.5", 3.5, 400, width)]), head],
+  (width: number) => stacked([head(width), setLines("insert 3.5 / 2.5", 3.5, 400, width)]),
+  head,
 ];
+type Size = {
+  readonly width: number;
+  readonly height: number;
+  readonly spare?: readonly [number, number];
+};
+const laidOut = (
+  size: Size,
+  picture: SlotPicture,
+  broken: Shown["broken"] = "where needed",
+  upright = size.height > size.width,
+) => layOutSlot({ ...size, upright }, wordings, { picture, broken });
 
 describe("the layout of a slot", () => {
   test("never lets words and picture touch, and keeps both inside, whatever the sizes", () => {
@@ -39,12 +51,9 @@ describe("the layout of a slot", () => {
         fc.boolean(),
         fc.constantFrom([0, 0] as const, [1.2, 0.8] as const),
         (width, height, long, high, cuts, spare) => {
-          const { text, textAt, picture } = layOutSlot(
-            { width, height, spare },
-            wordings,
-            pictureOf(long, high, cuts),
-          );
-          if (picture === undefined) return;
+          const laid = laidOut({ width, height, spare }, pictureOf(long, high, cuts));
+          if (laid?.picture === undefined) return;
+          const { text, textAt, picture } = laid;
           const {
             at: [x, y],
             length,
@@ -80,33 +89,46 @@ describe("the layout of a slot", () => {
     ["above a picture that is as long as the slot", 100, 16, 98, 4, false],
     ["beside a picture when the slot is low", 100, 6.5, 60, 4, false],
     ["above an upright picture when the slot is high", 30, 80, 60, 8, true],
-  ])("sets the words %s", (_where, width, height, long, high, upright) => {
-    const { picture } = layOutSlot({ width, height }, wordings, pictureOf(long, high, true));
-    expect(picture?.length).toBe(long);
-    expect(picture?.upright).toBe(upright);
+  ])("sets the words %s", (where, width, height, long, high, upright) => {
+    const laid = laidOut({ width, height }, pictureOf(long, high, true));
+    expect(laid?.picture?.length).toBe(long);
+    expect(laid?.picture?.upright).toBe(upright);
+    expect(laid?.picture?.beside ?? false).toBe(where.startsWith("beside"));
   });
 
   test("says by how much the words run over when not even they fit", () => {
-    expect(layOutSlot({ width: 60, height: 16 }, wordings, undefined).over).toBeUndefined();
-    const { over, text } = layOutSlot({ width: 60, height: 3 }, wordings, undefined);
+    const room = (height: number) => ({ width: 60, height, upright: false });
+    expect(layOutSlot(room(16), wordings, undefined)).toBeDefined();
+    expect(layOutSlot(room(3), wordings, undefined)).toBeUndefined();
+    const { over, text } = overfull(room(3), head);
     expect(over).toBeCloseTo(text.height - 3, 9);
+    expect(overfull(room(16), head).over).toBeUndefined();
+  });
+
+  test("leaves a slot wider than high without an upright picture", () => {
+    const high = pictureOf(12, 40, false);
+    expect(laidOut({ width: 60, height: 45 }, high, "where needed", true)?.picture?.upright).toBe(
+      true,
+    );
+    expect(laidOut({ width: 60, height: 14 }, high)).toBeUndefined();
   });
 
   test("draws a body whole where it needs no more than the spare room at the sides", () => {
     const laid = (long: number, spare: readonly [number, number]) =>
-      layOutSlot({ width: 72, height: 17, spare }, wordings, pictureOf(long, 2, true)).picture;
+      laidOut({ width: 72, height: 17, spare }, pictureOf(long, 2, true))?.picture;
     expect(laid(73.5, [1, 0.6])).toMatchObject({ length: 73.5, upright: false });
     expect(laid(73.5, [1, 0.6])?.at[0]).toBeCloseTo(-0.95, 9);
     expect(laid(73.5, [0, 0])?.length).toBeLessThan(73.5);
     expect(laid(73.7, [1, 0.6])?.length).toBeLessThanOrEqual(72);
   });
 
-  test("breaks a long body off and never a plate", () => {
-    expect(
-      layOutSlot({ width: 60, height: 16 }, wordings, pictureOf(120, 4, true)).picture?.length,
-    ).toBeLessThan(61);
-    expect(
-      layOutSlot({ width: 60, height: 16 }, wordings, pictureOf(120, 4, false)).picture,
-    ).toBeUndefined();
+  test("breaks a long body off and never a plate, and a shorter one only for the words' sake", () => {
+    const size = { width: 60, height: 16 };
+    expect(laidOut(size, pictureOf(120, 4, true))?.picture?.length).toBeLessThan(61);
+    expect(laidOut(size, pictureOf(120, 4, true), "where longer")?.picture).toBeDefined();
+    expect(laidOut(size, pictureOf(120, 4, false))).toBeUndefined();
+    const low = { width: 60, height: 9 };
+    expect(laidOut(low, pictureOf(58, 4, true))?.picture?.length).toBeLessThan(58);
+    expect(laidOut(low, pictureOf(58, 4, true), "where longer")).toBeUndefined();
   });
 });
