@@ -17,7 +17,11 @@ export function otherSide(
   return plates.find((one) => one.plate === id && one.holesInRow === plate.holesInRow);
 }
 
-/** A plate's map no larger than that of its other side on the same paper (mm), so that left and right lie side by side at one scale. */
+/** Maps of a pair are drawn anew at most so often to come to one scale. */
+const rounds = 6;
+
+/** A plate's map at the scale at which that of its other side can be drawn on the same paper (mm) too, so that left and right lie
+ * side by side at one scale. */
 export function pairedMap(
   { plateMap }: Pick<Pictures, "plateMap">,
   id: string,
@@ -25,8 +29,13 @@ export function pairedMap(
   size: { readonly width: number; readonly height: number },
   shown: MapShown,
 ): Figure {
-  const own = plateMap(id, plate, size, shown);
+  let own = plateMap(id, plate, size, shown);
   if (other === undefined) return own;
-  const { scale: most = Infinity } = plateMap(`${id}-other-side`, other, size, shown);
-  return (own.scale ?? 0) <= most ? own : plateMap(id, plate, size, { ...shown, most });
+  let twin = plateMap(`${id}-other-side`, other, size, shown);
+  for (let round = 0; round < rounds && own.scale !== twin.scale; round += 1) {
+    const most = Math.min(own.scale ?? 0, twin.scale ?? 0);
+    own = plateMap(id, plate, size, { ...shown, most });
+    twin = plateMap(`${id}-other-side`, other, size, { ...shown, most });
+  }
+  return own;
 }
