@@ -2,10 +2,10 @@ import { createHash } from "node:crypto";
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { type DefinitionKind, definitions } from "./model/definition.ts";
 import { refuses } from "./model/finding.ts";
+import { suggestion } from "./model/nearest-name.ts";
 import { Stop } from "./model/stop.ts";
 import type { ToldRule } from "./model/told-rule.ts";
 import type { MutateOptions } from "./mutate.ts";
-import { suggestion } from "./validate/nearest-name.ts";
 
 type Shared = {
   readonly library: string;

@@ -11,6 +11,15 @@ export const slug = z
   )
   .meta({ description: "An id: a-z, 0-9 and single hyphens, equal to its file's name" });
 
+/** A text as the id it may be meant as: small letters without accents, all else a hyphen; empty when it holds neither letter nor digit. */
+export const asSlug = (text: string): string =>
+  text
+    .normalize("NFD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-|-$/g, "");
+
 /** One line of text a reader meets on paper. */
 export const line = z.string().trim().min(1).max(120);
 

@@ -1,5 +1,6 @@
-import { distance } from "fastest-levenshtein";
 import { type DefinitionKind, definitions } from "../model/definition.ts";
+import { nearestName } from "../model/nearest-name.ts";
+import { asSlug } from "../model/text.ts";
 
 /** What a path inside the library stands for. */
 export type LibraryPlace =
@@ -10,7 +11,17 @@ export type LibraryPlace =
       readonly id: string;
       readonly system: string;
     }
-  | { readonly is: "unknown"; readonly known: readonly string[]; readonly nearest?: string };
+  | {
+      readonly is: "unknown";
+      readonly known: readonly string[];
+      readonly nearest?: string;
+      /** The definition it may be meant as. */
+      readonly meant?: {
+        readonly kind: DefinitionKind;
+        readonly id: string;
+        readonly system: string;
+      };
+    };
 
 const kinds = Object.keys(definitions) as DefinitionKind[];
 const folders = (scope: string): ReadonlyMap<string, DefinitionKind> =>
@@ -25,14 +36,8 @@ const system = folders("system");
 const systemSingle = folders("system-single");
 
 function unknown(name: string, known: readonly string[]): LibraryPlace {
-  const [nearest] = [...known]
-    .map((word) => ({ word, far: distance(name, word) }))
-    .sort((a, b) => a.far - b.far);
-  return {
-    is: "unknown",
-    known,
-    ...(nearest && nearest.far <= Math.max(2, name.length / 3) ? { nearest: nearest.word } : {}),
-  };
+  const nearest = nearestName(name, known);
+  return { is: "unknown", known, ...(nearest === undefined ? {} : { nearest }) };
 }
 
 function file(
@@ -43,9 +48,10 @@ function file(
 ): LibraryPlace {
   const kind = kinds.get(folder);
   if (!kind) return unknown(folder, [...kinds.keys()]);
-  return name.endsWith(".yaml")
-    ? { is: "definition", kind, id: name.slice(0, -5), system: owner }
-    : unknown(name, [`${name.replace(/\.[^.]*$/, "")}.yaml`]);
+  if (name.endsWith(".yaml"))
+    return { is: "definition", kind, id: name.slice(0, -5), system: owner };
+  const id = asSlug(name.replace(/\..*$/, ""));
+  return { is: "unknown", known: [], nearest: `${id}.yaml`, meant: { kind, id, system: owner } };
 }
 
 function one(

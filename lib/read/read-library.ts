@@ -5,7 +5,7 @@ import type { Locate, SourceFile } from "../model/source-file.ts";
 import { Stop } from "../model/stop.ts";
 import { locateIn } from "./locate.ts";
 import { parseYaml } from "./parse-yaml.ts";
-import { placeInLibrary } from "./place-in-library.ts";
+import { type LibraryPlace, placeInLibrary } from "./place-in-library.ts";
 import { type ReadingRule, readingRules } from "./reading-rules.ts";
 import type { YamlSource } from "./yaml-source.ts";
 
@@ -37,10 +37,8 @@ type Walk = {
 function readFile(walk: Walk, path: readonly string[], size: number): void {
   const file = path.join("/");
   const place = placeInLibrary(path, false);
-  if (place.is !== "definition") {
-    misplaced(walk, path, place);
-    return;
-  }
+  if (place.is === "unknown") misplaced(walk, path, place);
+  if (place.is !== "definition") return;
   if (size > limits.file) {
     walk.findings.push(
       finding("limit", file, `Too many bytes: expected at most ${limits.file}, got ${size}`),
@@ -69,19 +67,29 @@ function readFile(walk: Walk, path: readonly string[], size: number): void {
   });
 }
 
-function misplaced(
-  walk: Walk,
-  path: readonly string[],
-  place: ReturnType<typeof placeInLibrary>,
-): void {
-  if (place.is !== "unknown") return;
-  const { nearest, known } = place;
-  const fix = [
-    nearest ? `Did you mean "${nearest}"?` : readingRules.name.fix,
-    known.length ? `Known here: ${known.join(", ")}.` : "Nothing else may lie here.",
-  ].join(" ");
+type Unknown = Extract<LibraryPlace, { readonly is: "unknown" }>;
+
+/** What to do with a file or folder that has no place. */
+function cure({ known, nearest, meant }: Unknown, isTaken: boolean): string {
+  if (meant && (isTaken || meant.id === ""))
+    return `Take it out of the library${isTaken ? `: ${nearest} lies here already` : ""}. Notes may end in .md, pictures in .png.`;
+  if (meant) return `Rename it to ${nearest}, or take it out of the library.`;
+  const first = nearest ? `Did you mean "${nearest}"?` : readingRules.name.fix;
+  return `${first} ${known.length ? `Known here: ${known.join(", ")}.` : "Nothing else may lie here."}`;
+}
+
+/** A file that stands where a definition would is taken for that definition, refused: what mentions it is not told as well. */
+function misplaced(walk: Walk, path: readonly string[], place: Unknown): void {
+  const { meant, nearest } = place;
+  const file = path.join("/");
+  const folder = path.slice(0, -1);
+  const isTaken =
+    meant !== undefined &&
+    lstatSync(join(walk.root, ...folder, String(nearest)), { throwIfNoEntry: false }) !== undefined;
+  if (meant && !isTaken && meant.id !== "")
+    walk.sources.push({ ...meant, file, data: undefined, refused: true });
   walk.findings.push(
-    finding("name", path.join("/"), `Unknown file or folder "${path.at(-1)}"`, fix),
+    finding("name", file, `Unknown file or folder "${path.at(-1)}"`, cure(place, isTaken)),
   );
 }
 
@@ -101,7 +109,7 @@ function readFolder(walk: Walk, folder: readonly string[]): void {
     } else if (entry.isDirectory()) {
       const place = placeInLibrary(path, true);
       if (place.is === "folder") readFolder(walk, path);
-      else misplaced(walk, path, place);
+      else if (place.is === "unknown") misplaced(walk, path, place);
     } else {
       walk.files += 1;
       walk.bytes += entry.size;

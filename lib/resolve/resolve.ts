@@ -1,4 +1,3 @@
-import { distance } from "fastest-levenshtein";
 import type { Catalogue } from "../model/catalogue.ts";
 import {
   type Defined,
@@ -7,6 +6,7 @@ import {
   type Unread,
 } from "../model/definition.ts";
 import type { Finding } from "../model/finding.ts";
+import { suggestion } from "../model/nearest-name.ts";
 import type { Plate } from "../model/plate.ts";
 import type { Case } from "../model/site.ts";
 import type { Tray } from "../model/tray.ts";
@@ -28,20 +28,11 @@ function finding(file: string, { rule, path, message, fix }: PlateFault): Findin
 }
 
 function unknown({ path, target, id }: Reference, known: readonly string[]): PlateFault {
-  const [near] = known
-    .map((name) => ({ name, far: distance(id, name) }))
-    .sort((a, b) => a.far - b.far);
-  const meant =
-    near && near.far <= Math.max(2, Math.floor(id.length / 3))
-      ? `Did you mean "${near.name}"? `
-      : "";
-  const listed =
-    known.slice(0, 12).join(", ") + (known.length > 12 ? `, and ${known.length - 12} more` : "");
   return {
     rule: "exists",
     path,
     message: `Unknown ${target} "${id}"`,
-    fix: `${meant}Known: ${listed || "none"}.`,
+    fix: suggestion(id, known),
   };
 }
 

@@ -1,5 +1,6 @@
-import type { z } from "zod";
-import { suggestion } from "./nearest-name.ts";
+import { z } from "zod";
+import { suggestion } from "../model/nearest-name.ts";
+import { asSlug } from "../model/text.ts";
 import { asNumber, expectedNumber, slips } from "./number-words.ts";
 import { keysOf, schemaAt } from "./schema-at.ts";
 import type { ValidatingRule } from "./validating-rules.ts";
@@ -111,13 +112,28 @@ function type(
   const text =
     issue.expected === "string" && (typeof value === "number" || typeof value === "boolean")
       ? `Write it in quotes: "${value}".`
-      : "";
+      : issue.expected === "boolean"
+        ? "Write true or false, without quotes."
+        : "";
   return {
     rule: "type",
     message: `Expected ${expected}, got ${got(value)}`,
     ...(number || text ? { fix: number || text } : {}),
     path,
   };
+}
+
+/** How to write what has another form than its field: a day with the year first, an id in small letters. Empty when neither is meant. */
+function formFix(
+  isDate: boolean,
+  value: unknown,
+  field: z.core.$ZodType | undefined,
+): Pick<Told, "fix"> {
+  if (isDate)
+    return { fix: "Write the year first, then month and day with two digits each, as 2026-10-01." };
+  const id = typeof value === "string" ? asSlug(value) : "";
+  const fits = field !== undefined && z.safeParse(field, id).success;
+  return id !== "" && fits ? { fix: `Write ${id}.` } : {};
 }
 
 /** A schema's issue in the house's words; several for unknown keys, none for what is told by another. */
@@ -193,6 +209,7 @@ export function issueWords(
       return [
         {
           rule: "textForm",
+          ...formFix(issue.format === "date", value, field),
           message: `Expected ${issue.format === "date" ? "a date as YYYY-MM-DD" : (forms[issue.pattern ?? ""] ?? "another form")}, got ${got(value)}`,
           path,
         },

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { nearestName } from "./nearest-name.ts";
+import { nearestName } from "../model/nearest-name.ts";
 
 /** A schema without what merely wraps it: optional, default, transform. Reads zod's definition objects; the one place that does. */
 export function bare(schema: z.core.$ZodType): z.core.$ZodType {

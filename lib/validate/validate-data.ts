@@ -1,6 +1,6 @@
 import { type DefinitionKind, type DefinitionOf, definitions } from "../model/definition.ts";
+import { nearestName } from "../model/nearest-name.ts";
 import { issueWords, type Told, valueAt } from "./issue-words.ts";
-import { nearestName } from "./nearest-name.ts";
 import { branch, keysOf, schemaAt } from "./schema-at.ts";
 
 /** The typed facts when the data gives them, and everything that is wrong with it. */

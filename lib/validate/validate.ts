@@ -2,7 +2,7 @@ import type { Defined, DefinitionKind, Definitions, Unread } from "../model/defi
 import { definitions as kinds } from "../model/definition.ts";
 import type { Finding } from "../model/finding.ts";
 import type { SourceFile } from "../model/source-file.ts";
-import { slug } from "../model/text.ts";
+import { asSlug, slug } from "../model/text.ts";
 import { type Told, valueAt } from "./issue-words.ts";
 import { validateData } from "./validate-data.ts";
 import { validatingRules } from "./validating-rules.ts";
@@ -19,8 +19,17 @@ function findingOf(file: string, { rule, message, fix, path, key }: Told): Findi
   };
 }
 
-const top = (file: string, rule: Told["rule"], message: string): Finding => {
-  const { place, ...finding } = findingOf(file, { rule, message, path: [] });
+/** "Rename the file to locking-35.yaml." when that is a name it may have. */
+const named = (id: string, what: string, ending: string): string | undefined =>
+  slug.safeParse(id).success ? `${what} ${id}${ending}.` : undefined;
+
+const top = (file: string, rule: Told["rule"], message: string, fix?: string): Finding => {
+  const { place, ...finding } = findingOf(file, {
+    rule,
+    message,
+    ...(fix === undefined ? {} : { fix }),
+    path: [],
+  });
   return { ...finding, place: { ...place, line: 1, column: 1 } };
 };
 
@@ -31,11 +40,21 @@ function idFindings(
   const found: Finding[] = [];
   if (!slug.safeParse(id).success)
     found.push(
-      top(file, "idForm", `Expected a file name of a-z, 0-9 and single hyphens, got "${id}"`),
+      top(
+        file,
+        "idForm",
+        `Expected a file name of a-z, 0-9 and single hyphens, got "${id}"`,
+        named(asSlug(id), "Rename the file to", ".yaml"),
+      ),
     );
   if (system !== id && system !== "general" && !slug.safeParse(system).success)
     found.push(
-      top(file, "idForm", `Expected a folder name of a-z, 0-9 and single hyphens, got "${system}"`),
+      top(
+        file,
+        "idForm",
+        `Expected a folder name of a-z, 0-9 and single hyphens, got "${system}"`,
+        named(asSlug(system), "Rename the folder to", ""),
+      ),
     );
   if (first)
     found.push(top(file, "idUnique", `Duplicate ${kind} id "${id}" (first at ${first.file}:1)`));
@@ -81,7 +100,9 @@ export function validate(sources: readonly SourceFile[]): {
         id,
         Object.freeze({ ...facts, id, system: statedSystem(facts) ?? system, file }),
       );
-    else refused.set(`${kind}/${id}`, { kind, system, ...sortOf(data) });
+    else
+      for (const name of new Set([id, asSlug(id)]))
+        refused.set(`${kind}/${name}`, { kind, system, ...sortOf(data) });
   }
   return { definitions: { ...maps, refused } as unknown as Definitions, findings };
 }

@@ -29,7 +29,7 @@ export const validatingRules = {
   type: refusal(
     "value-has-its-type",
     "A number stands where a number belongs, text where text belongs.",
-    "Units are fixed, so a value with a unit of its own could be taken for ten times what it is.",
+    "What is read as something else than was meant is printed wrong: a number with a unit of its own could be taken for ten times what it is.",
     "Write the value as the message says.",
     "major: 3.5",
     "major: 3.5 cm",
@@ -69,7 +69,7 @@ export const validatingRules = {
   textForm: refusal(
     "text-has-its-form",
     "An id, a date or a label has the form of its kind.",
-    "Ids become file names and labels are read aloud: both must be plain.",
+    "Ids become file names, days are compared, labels are read aloud: each can be taken in one way only when all have one form.",
     "Write it in the form the message names.",
     "document: pebblefin-ifu",
     "document: ../ifu",
