@@ -104,6 +104,8 @@ export class PlainData {
     if (type === "PLAIN") {
       if (/^-?\d+,\d+$/.test(value))
         this.say("numbers", `Expected a decimal point, got "${value}"`, offset, end);
+      if (/^[\u2018-\u201f\u00ab\u2039]/.test(value))
+        this.say("quotes", `Expected straight quotes, got "${value.slice(0, 60)}"`, offset, end);
       if (/^[ \t]+#/.test(this.text.slice(end, end + 200)))
         this.say(
           "comments",

@@ -1,9 +1,10 @@
-import { Composer, LineCounter, Parser } from "yaml";
+import { Composer, LineCounter, Parser, type YAMLError } from "yaml";
 import type { Finding } from "../model/finding.ts";
 import { characterFaults } from "./character-faults.ts";
 import { decodeText } from "./decode-text.ts";
+import { lineSlips } from "./line-slips.ts";
 import { PlainData } from "./node-faults.ts";
-import { readingRules } from "./reading-rules.ts";
+import { type ReadingRule, readingRules } from "./reading-rules.ts";
 import { type TextFault, tokenFaults } from "./token-faults.ts";
 import type { YamlSource } from "./yaml-source.ts";
 
@@ -30,13 +31,16 @@ const toldElsewhere = new Set([
   "NON_STRING_KEY",
 ]);
 
+/** What an ill-formed file is not asked for: its tree is a guess. */
+const ofTheTree: ReadonlySet<ReadingRule> = new Set(["keys", "unique", "wellFormed"]);
+
 /** Reads the text of one YAML file under the rules of reading; `file` is only named in findings. */
 export function parseYaml(file: string, bytes: Uint8Array): ParsedYaml {
   const decoded = decodeText(bytes);
   const { text } = decoded;
   const counter = new LineCounter();
   const lines = text.split("\n");
-  const finding = ({ rule, message, offset }: TextFault): Finding => {
+  const finding = ({ rule, message, offset, fix: own }: TextFault): Finding => {
     const { line, col } = counter.lineStarts.length
       ? counter.linePos(Math.min(offset, text.length))
       : { line: 1, col: 1 };
@@ -46,7 +50,7 @@ export function parseYaml(file: string, bytes: Uint8Array): ParsedYaml {
       severity,
       message,
       why,
-      fix,
+      fix: own ?? fix,
       place: { file, path: [], line: Math.max(1, line), column: Math.max(1, col) },
     };
   };
@@ -83,24 +87,33 @@ export function parseYaml(file: string, bytes: Uint8Array): ParsedYaml {
     ]);
   }
 
+  /** The slips behind the problems of a parser, in plain words; where there is no common slip, its first problem, for what follows from that is no fault of its own. */
+  function illFormed(problems: readonly YAMLError[]): TextFault[] {
+    const [first] = problems;
+    if (first === undefined) return [];
+    const lineOf = (offset: number): number => counter.linePos(offset).line;
+    const slips = lineSlips(
+      lines,
+      problems.map(({ pos }) => lineOf(pos[0])),
+      (line) => counter.lineStarts[line - 1] ?? 0,
+    );
+    if (slips.length > 0) return slips;
+    const message = `Expected well-formed YAML: ${first.message}`;
+    return [{ rule: "wellFormed", message, offset: first.pos[0] }];
+  }
+
   function compose(): ParsedYaml {
     const tokens = [...new Parser().parse(text)];
     const faults = tokenFaults(tokens);
     if (faults.some(({ stops }) => stops)) return refuse(faults);
     const [document] = [...new Composer(options).compose(tokens, true, text.length)];
     const problems = document ? [...document.errors, ...document.warnings] : [];
-    for (const { code, message, pos } of problems) {
-      if (!toldElsewhere.has(code))
-        faults.push({
-          rule: "wellFormed",
-          message: `Expected well-formed YAML: ${message}`,
-          offset: pos[0],
-        });
-    }
+    const illForm = illFormed(problems.filter(({ code }) => !toldElsewhere.has(code)));
+    faults.push(...illForm);
     const root = document && "contents" in document ? document.contents : null;
     const plain = new PlainData(file, text, (offset) => counter.linePos(offset).line);
     const data = plain.of(root);
-    faults.push(...plain.faults);
+    faults.push(...plain.faults.filter(({ rule }) => illForm.length === 0 || !ofTheTree.has(rule)));
     if (problems.length > 0 && faults.length === 0)
       faults.push({
         rule: "wellFormed",

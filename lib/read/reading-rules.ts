@@ -138,6 +138,14 @@ export const readingRules = {
     "diameter: 2.75",
     "diameter: 2,75",
   ),
+  quotes: refusal(
+    "yaml-quotes-are-straight",
+    "Text in quotes begins with a straight quote mark.",
+    "A curly quote mark is a letter of the text: it would be printed on the card, and a mark would not be found as it is etched.",
+    "Write straight quote marks, or none.",
+    'mark: "3.5"',
+    "mark: \u201c3.5\u201d",
+  ),
   comments: refusal(
     "yaml-text-is-not-cut-by-a-comment",
     "No comment follows text without quotes on the same line.",

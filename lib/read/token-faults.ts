@@ -5,6 +5,8 @@ import type { ReadingRule } from "./reading-rules.ts";
 export type TextFault = {
   readonly rule: ReadingRule;
   readonly message: string;
+  /** In place of the rule's own. */
+  readonly fix?: string;
   readonly offset: number;
   readonly end?: number;
   readonly stops?: boolean;

@@ -30,6 +30,7 @@ describe("YAML text is refused with the rule and the place", () => {
       "note: use #4 drill\nsize: 4 # mm\n",
       ["yaml-text-is-not-cut-by-a-comment 1:7"],
     ],
+    ["curly quotes", "mark: \u201c3.5\u201d\n", ["yaml-quotes-are-straight 1:7"]],
     ["a direction mark", "a: b\nnote: turn\u202Ethis\n", ["text-has-no-hidden-characters 2:11"]],
     ["a NUL", "a: b\u0000\n", ["text-has-no-hidden-characters 1:5"]],
     ["a zero-width space in a key", "a\u200Bb: 1\n", ["text-has-no-hidden-characters 1:2"]],
