@@ -28,15 +28,15 @@ export function choosePlaces(moves: number, options: Options): Int32Array {
   return field.chosen;
 }
 
-/** Whether numbers in order hold a number. */
-function isAmong(numbers: Int32Array, sought: number): boolean {
+/** Where the first of numbers in order stands that is not less than the one sought. */
+function firstFrom(numbers: Int32Array, sought: number): number {
   let [low, high] = [0, numbers.length];
   while (low < high) {
     const middle = (low + high) >> 1;
     if ((numbers[middle] ?? 0) < sought) low = middle + 1;
     else high = middle;
   }
-  return numbers[low] === sought;
+  return low;
 }
 
 type Best = { readonly option: number; readonly value: number };
@@ -61,18 +61,25 @@ class Field {
   /** An item's option of the least value, -1 when it has none. */
   best(item: number): Best {
     const { starts } = this.#options;
+    const end = starts[item + 1] ?? 0;
     let [option, value] = [-1, Infinity];
-    for (let at = starts[item] ?? 0; at < (starts[item + 1] ?? 0); at++) {
-      const here = this.#value(item, at, value);
-      if (here < value) [option, value] = [at, here];
+    for (let at = starts[item] ?? 0; at < end; at++) {
+      if (this.#alone(at) >= value) continue;
+      const here = this.#value(item, at);
+      if (here >= value) continue;
+      option = at;
+      value = here;
     }
     return { option, value };
   }
 
-  #value(item: number, option: number, most = Infinity): number {
-    const { cost, together } = this.#options;
-    const own = (this.#against[option] ?? 0) * this.#clash + (cost[option] ?? 0);
-    return own >= most ? own : own + together(item, option, this.chosen);
+  /** What an option is worth whatever stands beside it; never more than all that it is worth. */
+  #alone(option: number): number {
+    return (this.#against[option] ?? 0) * this.#clash + (this.#options.cost[option] ?? 0);
+  }
+
+  #value(item: number, option: number): number {
+    return this.#alone(option) + this.#options.together(item, option, this.chosen);
   }
 
   /** Gives an item an option, or none (-1). */
@@ -117,15 +124,21 @@ class Field {
   #weighMore(troubled: readonly number[]): void {
     for (const item of troubled) {
       const bars = this.#options.bars(this.chosen[item] ?? -1);
-      const clashing = new Set(troubled.filter((other) => isAmong(bars, this.chosen[other] ?? -1)));
-      if (clashing.size === 0) continue;
-      for (const other of clashing) {
-        const pair = item * this.items + other;
-        this.#weights[pair] = (this.#weights[pair] ?? 0) + 1;
+      for (const other of troubled) {
+        const theirs = this.chosen[other] ?? -1;
+        if (bars[firstFrom(bars, theirs)] === theirs) this.#weighPairMore(item, other, bars);
       }
-      for (const at of bars)
-        if (clashing.has(this.#options.owners[at] ?? -1))
-          this.#against[at] = (this.#against[at] ?? 0) + 1;
+    }
+  }
+
+  #weighPairMore(item: number, other: number, bars: Int32Array): void {
+    const { starts } = this.#options;
+    const pair = item * this.items + other;
+    this.#weights[pair] = (this.#weights[pair] ?? 0) + 1;
+    const end = firstFrom(bars, starts[other + 1] ?? 0);
+    for (let index = firstFrom(bars, starts[other] ?? 0); index < end; index++) {
+      const at = bars[index] ?? -1;
+      this.#against[at] = (this.#against[at] ?? 0) + 1;
     }
   }
 
