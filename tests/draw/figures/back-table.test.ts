@@ -7,6 +7,7 @@ import { instrumentParts } from "../../../lib/draw/parts/instrument-parts.ts";
 import type { BackTable } from "../../../lib/model/figure.ts";
 import type { Instrument, InstrumentKind } from "../../../lib/model/instrument.ts";
 import { demo } from "../../fixtures/demo-library.ts";
+import { runs } from "../../fixtures/runs.ts";
 import { readSvg } from "../read-svg.ts";
 import { sampleInterfaces } from "../sample-interfaces.ts";
 
@@ -141,9 +142,9 @@ describe("on a generated back table", () => {
         }
         expect(svg.match(/data-flag="look-alike"/g) ?? []).toHaveLength(new Set(pairs.flat()).size);
       }),
-      { numRuns: 300, seed: 7 },
+      { numRuns: runs(300), seed: 7 },
     );
-    expect(marked).toBeGreaterThan(300);
+    expect(marked).toBeGreaterThan(runs(300));
   });
 });
 

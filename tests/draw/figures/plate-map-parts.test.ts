@@ -20,8 +20,17 @@ const sideOf = (plate: LaidPlate): PlateSide => {
   const { thickness, bend_zones } = drawnPlate(catalogue, plate.plate);
   return { thickness, bends: bend_zones.map(({ between }) => between) };
 };
-const drawn = (plate: LaidPlate, height = 66, side = sideOf(plate)): ReadMap =>
-  readMap(plateMap("map", plate, { width: 194, height }, { side }).svg);
+const known = new WeakMap<LaidPlate, Map<number, ReadMap>>();
+/** The map of a plate, read back; drawn once for all tests that ask for it. */
+const drawn = (plate: LaidPlate, height = 66): ReadMap => {
+  const reads = known.get(plate) ?? new Map<number, ReadMap>();
+  known.set(plate, reads);
+  const size = { width: 194, height };
+  const read =
+    reads.get(height) ?? readMap(plateMap("map", plate, size, { side: sideOf(plate) }).svg);
+  reads.set(height, read);
+  return read;
+};
 const all = [...plates, ...libraryPlates];
 const plateCalled = (id: string): LaidPlate => {
   const found = all.find((one) => one.id === id);

@@ -3,17 +3,25 @@ import { expect, test } from "vitest";
 import { plateMap } from "../../../lib/draw/figures/plate-map.ts";
 import { textWidth } from "../../../lib/draw/text-widths.ts";
 import type { LaidPlate, LaidZone } from "../../../lib/model/laid-plate.ts";
+import { runs } from "../../fixtures/runs.ts";
 import { bendsOf, generatedPlate, generatedSide } from "../generated-plate.ts";
 import { labelFaults } from "../label-faults.ts";
 import { libraryPlates } from "../library-plates.ts";
 import { mapFaults } from "../map-faults.ts";
 import { mirrored } from "../mirrored.ts";
 import { hole, plates } from "../plates.ts";
-import { readMap } from "../read-map.ts";
+import { type ReadMap, readMap } from "../read-map.ts";
 
 const paper = { width: 192, height: 66 };
-const map = (plate: LaidPlate, marked: readonly string[] = [], most?: number) =>
-  readMap(plateMap("map", plate, paper, { marked, ...(most === undefined ? {} : { most }) }).svg);
+const read = (plate: LaidPlate, most?: number): ReadMap =>
+  readMap(plateMap("map", plate, paper, most === undefined ? {} : { most }).svg);
+const known = new Map<LaidPlate, ReadMap>();
+/** The map of a plate, read back; drawn once for all tests that ask for it. */
+const map = (plate: LaidPlate): ReadMap => {
+  const drawn = known.get(plate) ?? read(plate);
+  known.set(plate, drawn);
+  return drawn;
+};
 
 test.each([...plates, ...libraryPlates])(
   "distances between the holes of $id are read back within 0.1 mm of data times scale",
@@ -35,8 +43,10 @@ test.each([...plates, ...libraryPlates])(
 test.each([...plates, ...libraryPlates])(
   "the other side of $id has every hole mirrored exactly and no word mirrored",
   (plate) => {
-    const most = Math.min(map(plate).scale, map(mirrored(plate)).scale);
-    const [one, other] = [map(plate, [], most), map(mirrored(plate), [], most)];
+    const over = mirrored(plate);
+    const most = Math.min(map(plate).scale, map(over).scale);
+    const { svg } = plateMap("map", over, paper, { most });
+    const [one, other] = [read(plate, most), readMap(svg)];
     expect([one.scale, other.scale]).toEqual([most, most]);
     const middle = (plate.bounds.min[1] + plate.bounds.max[1]) / 2;
     for (const [at, hole] of one.holes.entries()) {
@@ -46,7 +56,6 @@ test.each([...plates, ...libraryPlates])(
       expect(twin?.dataY).toBe(2 * middle - hole.dataY || 0);
       expect(twin?.x).toBeCloseTo(hole.x, 2);
     }
-    const svg = plateMap("map", mirrored(plate), paper).svg;
     expect(svg).not.toMatch(/scale\(/);
     expect(other.words.map(({ words }) => words)).toContain("towards the body");
   },
@@ -82,9 +91,7 @@ test("mirrored plates of a library have the same labels at mirrored places", () 
   }
 });
 
-const generated = Number(
-  process.env["TRAYLEAF_PLATES"] ?? (process.env["TRAYLEAF_QUICK"] ? 40 : 400),
-);
+const generated = Number(process.env["TRAYLEAF_PLATES"] ?? runs(400));
 const distribution = (values: readonly number[]): string => {
   const sorted = values.toSorted((a, b) => a - b);
   const at = (part: number): string =>
