@@ -3,7 +3,17 @@ import { type DefinitionKind, definitions } from "../model/definition.ts";
 
 type Schema = z.core.$ZodType;
 /** One of each form of text, plainest first; the first that a field takes is written into it. */
-const samples = ["To be written", "to-be-named", "A1", "A", "AA", "CASE-A", "en", "2026-01-01"];
+const samples = [
+  "To be written",
+  "to-be-named",
+  "A1",
+  "A",
+  "AA",
+  "CASE-A",
+  "en",
+  "2026-01-01",
+  "9520000000127",
+];
 
 function bare(schema: Schema): Schema {
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault)

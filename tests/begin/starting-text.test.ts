@@ -26,3 +26,7 @@ test("every key that may be left out stands there as a comment that says so", ()
     "# Allowed tilt either way; 0 is a fixed axis, °, 0 to 30. May be left out.\n# cone: 1\n",
   );
 });
+
+test.each(all)("every line of %s %s that may be taken in holds a value", (kind, sort) => {
+  expect(startingText(kind, "schema.json", sort)).not.toMatch(/undefined|null/);
+});
