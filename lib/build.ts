@@ -116,7 +116,12 @@ export async function build(options: BuildOptions): Promise<number> {
     lap("zip");
     const packs = printed?.packs.filter(({ file }) => !file.endsWith(".grey.pdf")).length ?? 0;
     const summary = runSummary(sheets, { out, pages, packs, pdf });
-    writeManifest(staging, { inputs, summary, prints: printed?.records ?? {} });
+    const report = reportText(judged.map(locate), { library, colour: false }).trimEnd();
+    writeManifest(staging, {
+      inputs,
+      summary: [report, ...summary],
+      prints: printed?.records ?? {},
+    });
     swapIn(staging, out);
     staging = undefined;
     const code = told(judged);
