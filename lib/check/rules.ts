@@ -50,6 +50,7 @@ import { nearCortexLockingIsAskedFor } from "./rules/near-cortex-locking-is-aske
 import { neutralScrewComesBeforeLoaded } from "./rules/neutral-screw-comes-before-loaded.ts";
 import { neutralTermIsUsed } from "./rules/neutral-term-is-used.ts";
 import { noClaimIsMade } from "./rules/no-claim-is-made.ts";
+import { noPartIsACopy } from "./rules/no-part-is-a-copy.ts";
 import { numberHasItsSource } from "./rules/number-has-its-source.ts";
 import { offsetEndShiftsByTheTravel } from "./rules/offset-end-shifts-by-the-travel.ts";
 import { oneSizeTakesOneDriver } from "./rules/one-size-takes-one-driver.ts";
@@ -75,6 +76,7 @@ import { rackCoversThePlan } from "./rules/rack-covers-the-plan.ts";
 import { removalIsNamed } from "./rules/removal-is-named.ts";
 import { requiredCautionsArePrinted } from "./rules/required-cautions-are-printed.ts";
 import { ringsTellPilotDrillsApart } from "./rules/rings-tell-pilot-drills-apart.ts";
+import { runsOfLengthsRise } from "./rules/runs-of-lengths-rise.ts";
 import { screwHasOnePilotDrill } from "./rules/screw-has-one-pilot-drill.ts";
 import { screwNumbersAgree } from "./rules/screw-numbers-agree.ts";
 import { screwThatCutsNoThreadHasATap } from "./rules/screw-that-cuts-no-thread-has-a-tap.ts";
@@ -169,6 +171,7 @@ export const rules: readonly Rule[] = [
   neutralScrewComesBeforeLoaded,
   neutralTermIsUsed,
   noClaimIsMade,
+  noPartIsACopy,
   numberHasItsSource,
   offsetEndShiftsByTheTravel,
   oneSizeTakesOneDriver,
@@ -194,6 +197,7 @@ export const rules: readonly Rule[] = [
   removalIsNamed,
   requiredCautionsArePrinted,
   ringsTellPilotDrillsApart,
+  runsOfLengthsRise,
   screwHasOnePilotDrill,
   screwNumbersAgree,
   screwThatCutsNoThreadHasATap,

@@ -86,7 +86,6 @@ const slips: readonly (readonly [string, Edit, readonly string[]])[] = [
     saved((text) => Buffer.from(text.replace("locking screw", "Ø locking screw"), "latin1")),
     [`${screw}:1:7 Expected UTF-8 text, got a byte of another encoding`],
   ],
-  ["a byte order mark and CRLF", saved((text) => `\uFEFF${text.replaceAll("\n", "\r\n")}`), []],
   [
     "another ending",
     renamed("locking-35.yml"),

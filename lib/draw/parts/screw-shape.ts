@@ -1,5 +1,6 @@
 import type { Interfaces } from "../../model/interfaces.ts";
 import type { Um } from "../../model/measure.ts";
+import { rackLengths } from "../../model/rack-lengths.ts";
 import type { Screw } from "../../model/screw.ts";
 import { driveOf } from "./drive-view.ts";
 import { inMm } from "./instrument-part.ts";
@@ -66,9 +67,7 @@ export function screwData(screw: Screw, length: Um): Record<string, string | num
 
 /** The length that drawings without a given one show, micrometres: the screw's own example, else its shortest. */
 export function exampleLength(screw: Screw): Um {
-  const all = screw.lengths.flatMap(({ from, to, step }) =>
-    Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, index) => from + index * step),
-  );
+  const all = rackLengths(screw);
   const length = all[screw.example_length_index ?? 0] ?? all[0];
   if (length === undefined) throw new Error(`The screw "${screw.name}" has no lengths`);
   return length;
