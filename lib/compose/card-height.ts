@@ -12,13 +12,13 @@ type Told = Pick<Composing, "pictures">;
 /** Heights of lines as parts of their font sizes, as sheet.css sets them. */
 const leading = { title: 1.05, called: 1.05, body: 1.1, subject: 1.16, note: 1.22 } as const;
 /** Millimetres: gaps and rules between banner, head, steps, cautions and foot; the widest logo, the square code, and the gaps beside them. */
-const around = 13.6;
+const around = 10.4;
 const beside = { logo: 34, code: 13, gap: 5 } as const;
 /** Millimetres between what serves every screw and the first step. */
 const aroundEvery = 2;
 /** Millimetres: a step's number with the gaps in its row, its padding and rule, a caution's rule, a box to tick with the gap after it. */
 const besideWords = 13;
-const aroundRow = 2;
+const aroundRow = 1.4;
 const cautionRule = 2.3;
 const tick = { wide: 7.5, high: 7 } as const;
 /** Millimetres between a verb and what is called out beside it, and what frames "Surgeon decides". */
@@ -59,7 +59,7 @@ export function cardRoom(composing: Composing, subject: string, page: SheetFrame
 
 function headHeight(
   pictures: Pictures,
-  { verb, decides, inHand, handedWith }: Step,
+  { verb, decides, inHand, handedWith, tally }: Step,
   width: number,
   sizes: TypeSizes,
 ): number {
@@ -69,10 +69,13 @@ function headHeight(
   const line = sizes.called * leading.called;
   const parts = linesIn(pictures, [{ text: handedWith }], width, sizes.body);
   const with_ = parts * sizes.body * leading.body;
-  if (inHand === "") return sizes.body * leading.body + with_;
-  if (left + betweenWords + called <= width) return line + with_;
+  const ticks = Math.ceil((tally.length * tick.wide) / width) * tick.high;
+  const beside = inHand === "" && left + betweenWords + tally.length * tick.wide <= width;
+  if (beside) return Math.max(sizes.body * leading.body, ticks) + with_;
+  if (inHand === "") return sizes.body * leading.body + ticks + with_;
+  if (left + betweenWords + called <= width) return line + ticks + with_;
   const lines = linesIn(pictures, [{ text: inHand, weight: 700 }], width, sizes.called);
-  return sizes.body * leading.body + lines * line + with_;
+  return sizes.body * leading.body + lines * line + ticks + with_;
 }
 
 /** Millimetres that one step takes of a card: its frame, or its words where they are higher. */
@@ -91,7 +94,6 @@ export function stepHeight({ pictures }: Told, step: Step, { format }: SheetFram
     body([{ text: step.say }], width) +
     body([{ text: step.skip }], width) +
     linesIn(pictures, [{ text: step.aside }], width, sizes.note) * sizes.note * leading.note +
-    warned +
-    Math.ceil((step.tally.length * tick.wide) / width) * tick.high;
+    warned;
   return Math.max(step.frame.height, words) + aroundRow;
 }

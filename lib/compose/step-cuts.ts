@@ -11,7 +11,7 @@ import { capital } from "./spoken.ts";
 
 /** Most cut views side by side, and millimetres between two of them and above them. */
 const across = 3;
-const [gap, above] = [6, 4];
+const [gap, above] = [6, 2.4];
 /** Millimetres: heights that cut views are given at least, better ones first; the greatest height, several side by side or one alone; the width and least height of one beside the title. */
 export const leastHeights = [36, 30] as const;
 const [greatest, greatestAlone] = [46, 60];
@@ -70,6 +70,20 @@ function drawn(
   return sectionViews(composing, id, wanted, { width, height, letter });
 }
 
+/** Millimetres that the captions of cut views take beneath them in columns of a width; none for no words. */
+function captionHeight(
+  { pictures }: Composing,
+  { format }: SheetFrame,
+  captions: readonly string[],
+  width: number,
+): number {
+  const size = typeSizes("steps", format).note;
+  const lines = captions.map((text) =>
+    text === "" ? 0 : linesOf(pictures, [{ text, weight: 600 }], { width, size }),
+  );
+  return Math.max(0, ...lines) * size * leading;
+}
+
 /** Cut views side by side under the steps, where `room` millimetres leave them the least height. */
 export function cutsUnder(
   composing: Composing,
@@ -82,17 +96,13 @@ export function cutsUnder(
   const shown = wanted.slice(0, across);
   const column = (width - 2 * margin - (shown.length - 1) * gap) / shown.length;
   const words = shown.map((one) => captionOf(composing, one, screwsOf(wanted)));
-  const size = typeSizes("steps", page.format).note;
-  const lines = words.map((text) =>
-    linesOf(composing.pictures, [{ text, weight: 600 }], { width: column, size }),
-  );
-  const height = room - above - Math.max(1, ...lines) * size * leading;
+  const height = room - above - captionHeight(composing, page, words, column);
   if (shown.length === 0 || height < least * enlargement("steps", page.format)) return undefined;
   const cuts = drawn(composing, page, shown, [column, height]);
   return { sections: cuts.map((cut, index) => ({ ...cut, words: words[index] ?? "" })) };
 }
 
-/** The first seated screw of a card of one screw, cut beside the card's title, where `room` millimetres are enough for it. */
+/** The first seated screw of a card, cut beside the card's title, where `room` millimetres are enough for it; named where the card has other screws too. */
 export function cutBeside(
   composing: Composing,
   wanted: SectionsWanted,
@@ -100,12 +110,15 @@ export function cutBeside(
   room: number,
 ): Cuts | undefined {
   const wide = enlargement("steps", page.format);
-  const height = room + headWords * wide;
+  const width = besideTitle.width * wide;
   const first = wanted.find(([, view]) => view !== "lag-holes");
-  if (first === undefined || screwsOf(wanted) > 1) return undefined;
+  if (first === undefined) return undefined;
+  const screws = screwsOf(wanted);
+  const words = screws > 1 ? captionOf(composing, first, screws) : "";
+  const height = room + headWords * wide - captionHeight(composing, page, [words], width);
   const { kind } = known(composing.catalogue.zones, first[0].zone);
   const least = kind === "threaded" ? besideTitle.threaded : besideTitle.plain;
   if (height < least * wide) return undefined;
-  const [cut] = drawn(composing, page, [first], [besideTitle.width * wide, height]);
-  return cut && { sections: [{ ...cut, words: "" }], sectionsBeside: true };
+  const [cut] = drawn(composing, page, [first], [width, height]);
+  return cut && { sections: [{ ...cut, words }], sectionsBeside: true };
 }

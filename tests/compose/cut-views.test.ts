@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isLag } from "../../lib/compose/chain-groups.ts";
+import { cutBeside, cutsUnder, cutsWanted, leastHeights } from "../../lib/compose/step-cuts.ts";
 import { known } from "../../lib/model/catalogue.ts";
 import type { StepView } from "../../lib/model/sheet.ts";
 import { demo, demoDrawings, demoSheets } from "../fixtures/demo-library.ts";
@@ -32,28 +33,39 @@ describe("cut views of the demo", () => {
     },
   );
 
-  test("stand on every technique card of A4 that has a chain through a plate", () => {
-    const bare = cards.filter(
-      ({ id, format, sections = [] }) =>
-        format.id === "a4-portrait" && id.includes("-steps-") && sections.length === 0,
+  test("stand on every card, on A4 and on Letter", () => {
+    expect(new Set(cards.map(({ format }) => format.id))).toEqual(
+      new Set(["a4-portrait", "letter-portrait"]),
     );
-    expect(bare.map(({ id }) => id)).toEqual([]);
+    const bare = cards.filter(({ sections = [] }) => sections.length === 0);
+    expect(bare.map(({ id, format }) => `${id}.${format.id}`)).toEqual([]);
   });
 
-  test("stand beside the title one at a time and without words of their own", () => {
+  test("stand beside the title one at a time, named only where the card has other screws", () => {
     const beside = cards.filter(({ sectionsBeside }) => sectionsBeside);
     expect(beside.length).toBeGreaterThan(0);
-    for (const { sections = [] } of beside)
-      expect(sections.map(({ words }) => words)).toEqual([""]);
+    for (const { id, sections = [] } of beside)
+      expect([id, sections.map(({ words }) => words !== "")]).toEqual([
+        id,
+        [id.includes("-procedure-")],
+      ]);
   });
 
-  test("are left out, never shrunk below a note, where steps leave no paper", () => {
+  test("are never shrunk below a note, but left out where steps leave no paper", () => {
     const letters = cards.flatMap(({ sections = [] }) =>
       sections.flatMap(({ figure }) =>
         [...figure.svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size)),
       ),
     );
     expect(Math.min(...letters)).toBeGreaterThanOrEqual(2.7);
-    expect(cards.some(({ sections }) => sections === undefined)).toBe(true);
+    const [page] = cards;
+    if (page === undefined) throw new Error("The demo has no step card");
+    const wanted = cutsWanted(demo, chains);
+    const [least = 0] = [...leastHeights].sort((a, b) => a - b);
+    expect(cutsUnder(demo, wanted, page, least, least)).toBeUndefined();
+    expect(cutsUnder(demo, wanted, page, least + 12, least)).toBeDefined();
+    const one = wanted.slice(0, 1);
+    expect(cutBeside(demo, one, page, 0)).toBeUndefined();
+    expect(cutBeside(demo, one, page, 20)).toBeDefined();
   });
 });

@@ -19,6 +19,9 @@ function blade(pen: Pen, [jx, jy]: Spot, [tx, ty]: Spot, bulge: number): void {
   );
 }
 
+/** An arrow with less room than this is left out, mm. */
+const leastArrow = 5;
+
 /** Plate and bone held together between the points of a forceps. */
 export const hold: StepDrawing = (pen, scene) => {
   const { bone, plate, axis, width } = scene;
@@ -34,5 +37,6 @@ export const hold: StepDrawing = (pen, scene) => {
   blade(pen, joint, [shifted.bone.far - 0.2, at], -4.2);
   blade(pen, joint, [shifted.plate.to + 0.2, at], 4.2);
   pen.circle(joint, 1.9, { fill: "metal", stroke: "bold" });
-  arrow(pen, [width - 0.8, at], [shifted.plate.to + 5, at]);
+  const point = shifted.plate.to + 5;
+  if (width - point >= leastArrow) arrow(pen, [width - 0.8, at], [point, at]);
 };

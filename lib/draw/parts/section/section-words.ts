@@ -1,6 +1,7 @@
 import { mm, type Um } from "../../../model/measure.ts";
 import type { Pen } from "../../canvas.ts";
 import { textWidth } from "../../text-widths.ts";
+import { gaps } from "../../tokens.ts";
 import { arrow } from "../arrow.ts";
 import { inMm } from "../instrument-part.ts";
 import { dimension } from "./dimension.ts";
@@ -36,35 +37,29 @@ export function seatedWords(pen: Pen, scene: SectionScene): void {
   const face = x(0) + 0.8;
   for (const y of [top + 3, bottom - 3]) arrow(pen, [face + letter * 1.85, y], [face, y]);
   const left = face + letter * 2.1;
-  say(pen, scene, [left, top + letter * 1.2], "draws the", told);
-  say(pen, scene, [left, top + letter * 2.29], "plate down", told);
+  const first = Math.min(top + letter * 1.2, axis - letter * 2);
+  say(pen, scene, [left, first], "draws the", told);
+  say(pen, scene, [left, first + letter * 1.09], "plate down", told);
 }
 
-/** The width of a hole within it, named above the picture by the drill that makes it; over it stands which comes first; the name stands `aside` of the leader, mm. */
+/** A line of words over a hole, and where its middle stands, mm. */
+type OverHole = { readonly text: string; readonly middle: number; readonly weight?: 400 };
+
+/** The width of a hole within it; above the picture, one under another, which hole comes first, the drill that makes it, and its width. */
 function holeMeasure(
   pen: Pen,
   scene: SectionScene,
   at: number,
-  {
-    name,
-    width,
-    order,
-    aside,
-  }: {
-    readonly name: string;
-    readonly width: Um;
-    readonly order: string;
-    readonly aside: number;
-  },
+  hole: { readonly name: string; readonly width: Um; readonly over: readonly OverHole[] },
 ): void {
   const { axis, scale, top, letter } = scene;
-  const half = (inMm(width) * scale) / 2;
-  dimension(pen, { name, size: inMm(width) }, [at, axis - half], [at, axis + half]);
+  const half = (inMm(hole.width) * scale) / 2;
+  const measure = { name: hole.name, size: inMm(hole.width) };
+  dimension(pen, measure, [at, axis - half], [at, axis + half]);
   extension(pen, [at, top - letter * 0.74], [at, axis - half]);
   const [y, line] = [overhead(scene), letter * 1.14];
-  say(pen, scene, [at, y], order, { anchor: "middle" });
-  say(pen, scene, [at + aside, y + line], `${name} drill`, amid);
-  say(pen, scene, [at, y + line * 2], mm(width), { anchor: "middle" });
+  for (const [row, { text, middle, ...look }] of hole.over.entries())
+    say(pen, scene, [middle, y + row * line], text, { anchor: "middle", ...look });
 }
 
 /** The middles of the two pieces of bone on paper, mm. */
@@ -73,14 +68,17 @@ function pieces({ places, x }: SectionScene): { readonly far: number; readonly n
   return { far: x((far + split) / 2), near: x((split + near) / 2) };
 }
 
-/** How far each of two words over the pieces must stand aside of their middle, so that half a letter stays between them, mm. */
-function asideOf(
+/** Where the middles of two words stand over the pieces, mm: over their middles, or as far aside that half a letter stays between them, on the paper. */
+function middlesOf(
   { letter }: SectionScene,
   at: ReturnType<typeof pieces>,
-  names: readonly [string, string],
-): number {
-  const halves = names.reduce((sum, name) => sum + textWidth(name, letter) / 2, letter / 2);
-  return Math.max(0, halves - (at.near - at.far)) / 2;
+  [far, near]: readonly [string, string],
+): readonly [number, number] {
+  const [halfFar, halfNear] = [textWidth(far, letter) / 2, textWidth(near, letter) / 2];
+  const between = halfFar + halfNear + letter / 2;
+  const aside = Math.max(0, between - (at.near - at.far)) / 2;
+  const first = Math.max(at.far - aside, halfFar + gaps.touching);
+  return [first, Math.max(at.near + aside, first + between)];
 }
 
 /** The widths of a lag screw's two holes. */
@@ -88,23 +86,23 @@ export function lagHolesWords(pen: Pen, scene: SectionScene): void {
   const { parts, bottom, x, places, top, letter } = scene;
   const at = pieces(scene);
   const { pilot, gliding, major } = parts.screw;
-  const drills = asideOf(scene, at, ["pilot drill", "gliding drill"]);
-  holeMeasure(pen, scene, at.far, {
-    name: "pilot",
-    width: pilot,
-    order: "then",
-    aside: -drills,
-  });
-  holeMeasure(pen, scene, at.near, {
-    name: "gliding",
-    width: gliding ?? major,
-    order: "first",
-    aside: drills,
-  });
-  const [far, near] = ["far piece", "near piece"] as const;
-  const aside = asideOf(scene, at, [far, near]);
-  say(pen, scene, [at.far - aside, bottom + letter * 1.25], far, amid);
-  say(pen, scene, [at.near + aside, bottom + letter * 1.25], near, amid);
+  const wide = gliding ?? major;
+  const rows = [
+    { words: ["then", "first"] },
+    { words: ["pilot drill", "gliding drill"], ...told },
+    { words: [mm(pilot), mm(wide)] },
+  ] as const;
+  const over = (piece: 0 | 1): readonly OverHole[] =>
+    rows.map(({ words, ...look }) => ({
+      text: words[piece],
+      middle: middlesOf(scene, at, words)[piece],
+      ...look,
+    }));
+  holeMeasure(pen, scene, at.far, { name: "pilot", width: pilot, over: over(0) });
+  holeMeasure(pen, scene, at.near, { name: "gliding", width: wide, over: over(1) });
+  const names = ["far piece", "near piece"] as const;
+  for (const [piece, middle] of middlesOf(scene, at, names).entries())
+    say(pen, scene, [middle, bottom + letter * 1.25], names[piece] ?? "", amid);
   const thickness = `plate ${mm(parts.plateThickness)}`;
   say(pen, scene, [x(places.inner) + 1, top - letter * 0.34], thickness);
 }
