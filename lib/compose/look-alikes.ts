@@ -5,7 +5,7 @@ import { plateName } from "../model/plate-name.ts";
 import type { WarningLine } from "../model/sheet-frame.ts";
 import type { Composing } from "./composing.ts";
 import { capital, listed, spoken, tellTale } from "./spoken.ts";
-import { sizesWhole } from "./unparted.ts";
+import { sizesWhole, unparted } from "./unparted.ts";
 
 type Told = Pick<Composing, "catalogue">;
 
@@ -29,14 +29,14 @@ export function lookAlikeLines(told: Told, pairs: readonly LookAlike[]): readonl
     const [one, other] = [nameOf(told, a), nameOf(told, b)];
     if (tells === undefined)
       return {
-        subject: sizesWhole(`${capital(one)} and ${other}:`),
+        subject: `${unparted(capital(one))} and ${unparted(other)}:`,
         words: `${seenOn(pair, a)}.`,
       };
     return {
-      subject: sizesWhole(`${capital(one)}:`),
+      subject: unparted(`${capital(one)}:`),
       words: sizesWhole(`${tells[0]};`),
       other: {
-        subject: sizesWhole(`${after(one, other)}:`),
+        subject: unparted(`${after(one, other)}:`),
         words: sizesWhole(`${tells[1]}.`),
       },
     };
@@ -82,7 +82,7 @@ export function doubleNumberLines(
     const words = bearers.map(({ id, what }) => {
       const drill = catalogue.instruments.get(id);
       const tell = drill ? tellTale(drill) : "";
-      return `a ${what}${tell === "" ? "" : ` (${tell})`}`;
+      return `${unparted(`a ${what}`)}${tell === "" ? "" : ` ${unparted(`(${tell})`)}`}`;
     });
     return {
       subject: `${mm(number)} is called for`,

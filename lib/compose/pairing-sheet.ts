@@ -13,7 +13,7 @@ import { lagColumns, type PairingColumn, pairingCell, plateColumns } from "./pai
 import { type SectionsWanted, sectionViews } from "./section-views.ts";
 import { cutsWanted } from "./step-cuts.ts";
 import { trapLines } from "./traps.ts";
-import { elsewhere, warningBox } from "./warning-box.ts";
+import { warningBox } from "./warning-box.ts";
 
 /** Millimetres: a row with pictures, one whose called-out words take two lines, one where they take three, all that stands above and below the rows,
  * as much of that as grows with the type, and a line of a box. */
@@ -151,9 +151,9 @@ function boxes(
   return ways.reduce((best, way) => (told(way) > told(best) ? way : best));
 }
 
-/** How many lines two boxes hold, those that say how many are left out not counted. */
+/** How many warnings two boxes hold. */
 const told = ({ traps, lookAlikes }: Pick<PairingView, "traps" | "lookAlikes">): number =>
-  [...traps.lines, ...lookAlikes.lines].filter(({ words }) => words !== elsewhere).length;
+  traps.lines.length + lookAlikes.lines.length;
 
 type Part = {
   readonly slug: string;

@@ -54,3 +54,8 @@ export function listed(words: readonly string[], last = "and"): string {
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
+
+/** The first letter made small, as in the middle of a sentence. */
+export function uncapital(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}

@@ -3,7 +3,8 @@ import type { Chain, DrillTrap, ScrewTrap } from "../model/chain.ts";
 import type { WarningLine } from "../model/sheet-frame.ts";
 import type { Composing } from "./composing.ts";
 import { grouped } from "./grouped.ts";
-import { capital, listed, spoken } from "./spoken.ts";
+import { capital, listed, spoken, uncapital } from "./spoken.ts";
+import { unparted } from "./unparted.ts";
 
 function inSameOpening({ catalogue }: Composing, trap: ScrewTrap): boolean {
   return [...catalogue.openings.values()].some(
@@ -27,6 +28,12 @@ const harm = {
   otherSystem: 6,
 } as const;
 
+/** What becomes of one screw, and of several. */
+const outcome: Readonly<Record<ScrewTrap["head"], readonly [string, string]>> = {
+  lodges: ["head lodges", "heads lodge"],
+  "falls-through": ["falls through", "fall through"],
+};
+
 type Ranked = { readonly rank: number; readonly line: WarningLine };
 
 function screwRank(composing: Composing, trap: ScrewTrap): number {
@@ -47,11 +54,11 @@ function screwLines(composing: Composing, traps: readonly ScrewTrap[]): readonly
         ? ""
         : ` (${catalogue.systems.get(screwSystem)?.name ?? screwSystem})`;
     const zones = listed(
-      [...new Set(group.map(({ zone }) => known(catalogue.zones, zone).name))].sort(),
+      [...new Set(group.map(({ zone }) => unparted(known(catalogue.zones, zone).name)))].sort(),
     );
     return {
       rank: rank(group[0]),
-      name: `${known(catalogue.screws, screw).called}${away}`,
+      name: `${unparted(known(catalogue.screws, screw).called)}${away}`,
       zones,
       head,
     };
@@ -60,11 +67,12 @@ function screwLines(composing: Composing, traps: readonly ScrewTrap[]): readonly
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, same]) => {
       const { zones, head, rank } = same[0];
+      const names = same.map(({ name }) => name).sort();
       return {
         rank,
         line: {
-          subject: listed(same.map(({ name }) => name).sort()),
-          words: `in ${zones}: ${head === "lodges" ? "head lodges" : "falls through"}.`,
+          subject: listed(names.map((name, at) => (at === 0 ? name : uncapital(name)))),
+          words: `in ${zones}: ${unparted(outcome[head][names.length > 1 ? 1 : 0])}.`,
         },
       };
     });
@@ -81,7 +89,7 @@ function drillRank({ catalogue }: Composing, { drill, through, belongs }: DrillT
 }
 
 function drillLines(composing: Composing, traps: readonly DrillTrap[]): readonly Ranked[] {
-  const name = (id: string): string => spoken(known(composing.catalogue.instruments, id));
+  const name = (id: string): string => unparted(spoken(known(composing.catalogue.instruments, id)));
   const near = [...traps].sort(
     (a, b) => a.play - b.play || (a.drill + a.through < b.drill + b.through ? -1 : 1),
   );

@@ -7,3 +7,11 @@ export function unparted(words: string): string {
 export function sizesWhole(words: string): string {
   return words.replace(/ (?=\d)|(?<=\d) (?=mm\b|N·m|rings?\b)/g, "\u00a0");
 }
+
+/** Words of which each name that is held together by no-break spaces is taken apart where it is too wide for its line. */
+export function partedWhereWide(words: string, isTooWide: (name: string) => boolean): string {
+  return words
+    .split(" ")
+    .map((name) => (isTooWide(name) ? name.replaceAll("\u00a0", " ") : name))
+    .join(" ");
+}

@@ -70,4 +70,10 @@ export type WarningLine = {
   readonly other?: { readonly subject: string; readonly words: string };
 };
 
-export type WarningBox = { readonly title: string; readonly lines: readonly WarningLine[] };
+/** A box of ranked warnings. Where the page has no room for all, `more` says beside the title how many stand on the card's page of the site ("5 more on the site."), and `rest` is those; `rest` is not printed. */
+export type WarningBox = {
+  readonly title: string;
+  readonly lines: readonly WarningLine[];
+  readonly more?: string;
+  readonly rest?: readonly WarningLine[];
+};

@@ -1,10 +1,13 @@
 import type { SheetView } from "../model/sheet.ts";
 import type { WarningBox } from "../model/sheet-frame.ts";
 
-function warned({ lines }: WarningBox): readonly string[] {
-  return lines.map(({ subject, words, other }) =>
-    [subject, words, other?.subject ?? "", other?.words ?? ""].join(""),
-  );
+function warned({ lines, more = "" }: WarningBox): readonly string[] {
+  return [
+    more,
+    ...lines.map(({ subject, words, other }) =>
+      [subject, words, other?.subject ?? "", other?.words ?? ""].join(""),
+    ),
+  ];
 }
 
 function rowsOf(sheet: SheetView): readonly string[] {

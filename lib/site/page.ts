@@ -1,5 +1,5 @@
 import type { Figure } from "../model/figure.ts";
-import type { CautionView } from "../model/sheet-frame.ts";
+import type { CautionView, WarningLine } from "../model/sheet-frame.ts";
 
 /** A word that may lead somewhere; `to` is a path from the site's root, `label` its name where the word alone would not say enough. */
 export type Link = {
@@ -53,6 +53,7 @@ export type Block =
       }[];
     }
   | { readonly kind: "cautions"; readonly cautions: readonly CautionView[] }
+  | { readonly kind: "warnings"; readonly lines: readonly WarningLine[] }
   | { readonly kind: "figure"; readonly figure: Figure }
   | { readonly kind: "figures"; readonly figures: readonly Figure[] }
   | { readonly kind: "cards"; readonly cards: readonly CardEntry[] }

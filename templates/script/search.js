@@ -5,7 +5,7 @@
   const { root } = list.dataset;
   const shown = 12;
   const index = new MiniSearch({
-    fields: ["mark", "text"],
+    fields: ["mark", "text", "code"],
     storeFields: ["mark", "text", "to", "cards"],
     tokenize: (words) =>
       words

@@ -113,10 +113,13 @@ describe("composing", () => {
   });
 
   test("lists on the pairing sheet what goes in and is wrong, a wrong drill in a sleeve first", () => {
-    expect(sheet("pairing", "minnow-pairing-plates").traps.lines).toEqual([
-      { subject: "Drill 2.5", words: "passes sleeve 3.5, made for drill 2.7." },
-      { subject: "Screw 3.5 cortical", words: "in threaded 3.5: head lodges." },
-      { subject: "Screw 3.5 locking", words: "in plain round 3.5: head lodges." },
+    const { lines } = sheet("pairing", "minnow-pairing-plates").traps;
+    expect(
+      lines.map(({ subject, words }) => `${subject} ${words}`.replaceAll("\u00a0", " ")),
+    ).toEqual([
+      "Drill 2.5 passes sleeve 3.5, made for drill 2.7.",
+      "Screw 3.5 cortical in threaded 3.5: head lodges.",
+      "Screw 3.5 locking in plain round 3.5: head lodges.",
     ]);
   });
 

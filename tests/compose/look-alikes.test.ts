@@ -52,7 +52,7 @@ describe("a look-alike line", () => {
     expect(lines.map(({ subject }) => subject)).toEqual([
       "Drill\u00a02.5:",
       "2.7 is called for",
-      "Gliding drill\u00a02.7:",
+      "Gliding\u00a0drill\u00a02.7:",
       "Guide\u00a02.5:",
       "Drill\u00a02.5:",
     ]);

@@ -12,13 +12,35 @@ describe("a warning box", () => {
     [
       "keeps the first lines and counts the rest",
       ["One.", "x ".repeat(35), "Three."],
-      ["One.", "2 more"],
+      ["One."],
+      "2 more on the site.",
     ],
-    ["only counts when even the first line is too long", ["x ".repeat(100), "Two."], ["2 more"]],
+    [
+      "uses every line that it has",
+      ["One.", "Two.", "Three."],
+      ["One.", "Two."],
+      "1 more on the site.",
+    ],
+    [
+      "only counts when even the first line is too long",
+      ["x ".repeat(100), "Two."],
+      [],
+      "2 more on the site.",
+    ],
     ["is empty without lines", [], []],
-  ])("%s", (_title, ranked, lines) => {
-    const shown = warningBox(measured, "Wrong.", ranked.map(line), room).lines;
-    expect(shown.map(({ subject, words }) => subject || words)).toEqual(lines);
+  ])("%s", (_title, ranked, lines, more?: string) => {
+    const box = warningBox(measured, "Wrong.", ranked.map(line), room);
+    expect(box.lines.map(({ words }) => words)).toEqual(lines);
+    expect(box.more).toBe(more);
+    expect([...box.lines, ...(box.rest ?? [])].map(({ words }) => words)).toEqual(ranked);
+  });
+
+  test("takes a name apart only where it is wider than the box", () => {
+    const name = (letters: number) => `${"x".repeat(letters)}\u00a03.5`;
+    const words = (letters: number) =>
+      warningBox(measured, "Wrong.", [line(`in ${name(letters)}`)], room).lines[0]?.words;
+    expect(words(34)).toBe(`in ${name(34)}`);
+    expect(words(35)).toBe(`in ${"x".repeat(35)} 3.5`);
   });
 
   test.each([

@@ -32,6 +32,16 @@ const blocks: readonly Block[] = [
   { kind: "facts", facts: [{ name: "Mark", says: [link] }] },
   { kind: "steps", steps: [{ say: "Drill.", notes: ["Surgeon decides."], cautions: [caution] }] },
   { kind: "cautions", cautions: [caution] },
+  {
+    kind: "warnings",
+    lines: [
+      {
+        subject: "Drill 2.5:",
+        words: "2 rings;",
+        other: { subject: "drill 2.7:", words: "3 rings." },
+      },
+    ],
+  },
   { kind: "figure", figure },
   { kind: "figures", figures: [figure] },
   {

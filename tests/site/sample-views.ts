@@ -99,7 +99,10 @@ const box = (title: string, ...lines: readonly Line[]) => ({
     ...(other ? { other: { subject: other[0], words: other[1] } } : {}),
   })),
 });
-const rings = box("Looks alike.", ["Drill 2.5:", "2 rings;", ["drill 2.7:", "3 rings."]]);
+const rings = {
+  ...box("Looks alike.", ["Drill 2.5:", "2 rings;", ["drill 2.7:", "3 rings."]]),
+  more: "3 more on the site.",
+};
 
 function pairing(): PairingView {
   const row = (number: number, called: string, phrase: string): PairingView["rows"][number] => ({

@@ -1,6 +1,7 @@
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { checkLibrary } from "../../lib/index.ts";
 import { builtSite } from "./built-site.ts";
 import { openTab, testBrowser } from "./open-tab.ts";
 
@@ -23,6 +24,21 @@ async function found(tab: Page, words: string): Promise<{ text: string; files: s
 }
 
 describe("the search, from a folder", () => {
+  it("finds the one card whose square code is read into it", async () => {
+    const { sheets = [] } = checkLibrary("content", "2026-11-25");
+    const coded = sheets.filter(({ cardCode }) => cardCode !== undefined);
+    const { tab } = await openTab(browser, home, 1024);
+    for (const id of ["pebblefin-pairing-plates", "pebblefin-pocket", "case-c"]) {
+      const sheet = coded.find((one) => one.id === id);
+      const text = / reads ([^.]+)\./.exec(sheet?.cardCode?.description ?? "")?.[1] ?? "";
+      expect(text).toMatch(/^DEMO-[A-Z-]+ [A-Z] [0-9A-F]{8}$/);
+      await tab.goto(`${home}/marks/index.html`);
+      const items = await found(tab, text);
+      expect(items.map((item) => item.text)).toEqual([sheet?.title]);
+    }
+    await tab.close();
+  });
+
   it.each([
     [
       "a mark",

@@ -29,6 +29,9 @@ function besides(
   );
 }
 
+/** Words as they are read, whatever letters are large and whatever is held together on its line. */
+const read = (words: string): string => words.replaceAll("\u00a0", " ").toLowerCase();
+
 const rows = [
   { ...samplePairingRow, chains: ["oblong-35--cortical-35--cortical-neutral"] },
   { ...samplePairingRow, chains: ["threaded-35--locking-35--locking-through-sleeve"] },
@@ -59,7 +62,8 @@ export const trapsOfOneOpeningAreNamed: Rule = {
         const { called } = known(catalogue.screws, screw);
         const { name } = known(catalogue.zones, zone);
         const isNamed = one.traps.lines.some(
-          ({ subject, words }) => subject.includes(called) && words.includes(name),
+          ({ subject, words }) =>
+            read(subject).includes(read(called)) && read(words).includes(read(name)),
         );
         return isNamed ? [] : `${called} lodges in ${name}`;
       });

@@ -2,6 +2,7 @@ import { known } from "../../model/catalogue.ts";
 import { seenOn } from "../../model/look-alike.ts";
 import { wholeMm } from "../../model/measure.ts";
 import type { LengthView, SheetView } from "../../model/sheet.ts";
+import type { WarningLine } from "../../model/sheet-frame.ts";
 import type { Claim, Fact } from "../../model/trace.ts";
 import { doubleNumberLines, lookAlikeLines } from "../look-alikes.ts";
 import { rackPieces, slotFacts } from "../slot-facts.ts";
@@ -103,11 +104,12 @@ function toldBy(traced: Traced, id: string, tell: string): readonly Fact[] {
   );
 }
 
+/** A line of a box whatever of it is held together. */
+const told = (line: WarningLine): string => JSON.stringify(line).replaceAll("\u00a0", " ");
+
 /** Pairs that look alike on this sheet, each with the feature that tells them apart. */
 function lookAlikeClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
-  const printed = new Set(
-    "lookAlikes" in sheet ? sheet.lookAlikes.lines.map((line) => JSON.stringify(line)) : [],
-  );
+  const printed = new Set("lookAlikes" in sheet ? sheet.lookAlikes.lines.map(told) : []);
   const held = new Set(
     sheet.kind === "tray" ? usesOf(traced, sheet).map(({ kind, id }) => `${kind}/${id}`) : [],
   );
@@ -117,7 +119,7 @@ function lookAlikeClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
     const { a, b } = pair;
     const [seenOnA, seenOnB] = [seenOn(pair, a), seenOn(pair, b)];
     return lookAlikeLines(traced, [pair])
-      .filter((line) => printed.has(JSON.stringify(line)) || (isHeld(a) && isHeld(b)))
+      .filter((line) => printed.has(told(line)) || (isHeld(a) && isHeld(b)))
       .map(({ subject, other }) => ({
         what: `look-alikes: ${[subject, other?.subject ?? ""].join(" ").replaceAll(":", "").trim()}`,
         words: [seenOnA, seenOnB],
@@ -132,7 +134,7 @@ function doubleNumberClaims(traced: Traced, sheet: SheetView): readonly Claim[] 
   const lines = "lookAlikes" in sheet ? sheet.lookAlikes.lines : [];
   return traced.derived.doubleNumbers.flatMap((double): readonly Claim[] => {
     const [line] = doubleNumberLines(traced, [double]);
-    if (!line || !lines.some(({ subject }) => subject === line.subject)) return [];
+    if (!line || !lines.some((one) => told(one) === told(line))) return [];
     const facts = double.bearers.map(({ id, what }) =>
       factOf(traced, what === "screw" ? "screw" : "instrument", id, ["mark"]),
     );
@@ -197,10 +199,12 @@ function soundClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
 function trapClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
   const { catalogue, derived } = traced;
   const lines = "traps" in sheet ? sheet.traps.lines : [];
-  return lines.flatMap(({ subject, words }): Claim[] => {
+  const spaced = (text: string): string => text.replaceAll("\u00a0", " ");
+  return lines.flatMap((line): Claim[] => {
+    const [subject, words] = [spaced(line.subject), spaced(line.words)];
     const screws = derived.screwTraps.filter(
       ({ screw, zone }) =>
-        subject.includes(known(catalogue.screws, screw).called) &&
+        subject.toLowerCase().includes(known(catalogue.screws, screw).called.toLowerCase()) &&
         words.includes(known(catalogue.zones, zone).name),
     );
     const drills = derived.drillTraps.filter(

@@ -20,12 +20,13 @@ const ofTheSheet = new Set([
   "practice",
   "cardCode",
   "tally",
+  "rest",
   "description",
 ]);
 
 /** Hole numbers, the scale of a drawing, and the count of what stands on the site only. */
 const ofThePaper =
-  /\b[A-Z]\d{1,2}(–[A-Z]?\d{1,2})?\b|^\d+ more( on the site\.)?$|^(\d+ mm.*, )?(drawn at )?[\d.]+ (of|times) true size\.?$/g;
+  /\b[A-Z]\d{1,2}(–[A-Z]?\d{1,2})?\b|^\d+ more on the site\.$|^(\d+ mm.*, )?(drawn at )?[\d.]+ (of|times) true size\.?$/g;
 
 /** Step numbers, the places of work on a case sheet, and the column numbers of a pairing sheet. */
 const counted = new Set(["order", "columns"]);

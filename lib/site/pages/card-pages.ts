@@ -29,6 +29,25 @@ export function packLinks({ packs }: SiteInput, system?: string): readonly Link[
     }));
 }
 
+/** All that the boxes of a card warn of, where the paper has no room for all of it. */
+function boxBlocks(sheet: SheetView): readonly Block[] {
+  const boxes = [
+    ...("traps" in sheet ? [["traps", sheet.traps] as const] : []),
+    ...("lookAlikes" in sheet ? [["look-alikes", sheet.lookAlikes] as const] : []),
+  ];
+  return boxes.flatMap(([id, { title, lines, rest = [] }]): readonly Block[] =>
+    rest.length === 0
+      ? []
+      : [
+          { kind: "heading", text: title, id },
+          {
+            kind: "warnings",
+            lines: [...lines, ...rest],
+          },
+        ],
+  );
+}
+
 function cardPage(input: SiteInput, sheet: SheetView): Page {
   const print = printLink(input, sheet);
   const others = input.sheets
@@ -43,6 +62,7 @@ function cardPage(input: SiteInput, sheet: SheetView): Page {
     blocks: [
       { kind: "row", links: [...first, sources, ...others, ...homeOf(input, sheet)] },
       { kind: "sheet", html: input.fragments.get(`${sheet.id}.${sheet.format.id}`) ?? "" },
+      ...boxBlocks(sheet),
     ],
   };
 }

@@ -12,6 +12,8 @@ export type SearchEntry = {
   readonly text: string;
   readonly to: string;
   readonly cards: readonly { readonly title: string; readonly prints: readonly Link[] }[];
+  /** For a card: what its square code says in any of its formats (id, issue, fingerprint). */
+  readonly code: string;
 };
 
 /** Everything that can be searched for: marked parts, orders of work, techniques, cards. */
@@ -24,7 +26,9 @@ export function searchEntries(input: SiteInput): readonly SearchEntry[] {
     text,
     to,
     cards: cardsOf(sheets),
+    code: "",
   });
+  const ids = [...new Set(input.sheets.map(({ id }) => id))];
   return [
     ...markEntries(input).map(({ mark, part, sheets }) => entry(mark, part, sheets)),
     ...[...procedures.values()].map(({ id, file }) =>
@@ -33,11 +37,20 @@ export function searchEntries(input: SiteInput): readonly SearchEntry[] {
     ...[...recipes.values()].map(({ id, file }) =>
       entry("", techniqueLink(input, id), sheetsFrom(input, file)),
     ),
-    ...cardEntries(input, input.sheets).map(({ title, page, prints }) => ({
-      mark: "",
-      text: title,
-      to: page,
-      cards: [{ title: "", prints }],
-    })),
+    ...ids.flatMap((id) => {
+      const own = input.sheets.filter((sheet) => sheet.id === id);
+      const code = own.flatMap(({ identity: { card, issue, fingerprint } }) => [
+        card,
+        issue,
+        fingerprint,
+      ]);
+      return cardEntries(input, own).map(({ title, page, prints }) => ({
+        mark: "",
+        text: title,
+        to: page,
+        cards: [{ title: "", prints }],
+        code: [...new Set(code)].join(" "),
+      }));
+    }),
   ];
 }
