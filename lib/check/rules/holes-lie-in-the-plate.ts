@@ -38,9 +38,13 @@ function polygon({ outline }: LaidPlate): readonly Point[] {
 
 function isInside([x, y]: Point, corners: readonly Point[]): boolean {
   let inside = false;
-  for (const [index, [x1, y1]] of corners.entries()) {
-    const [x2, y2] = corners[(index + 1) % corners.length] ?? [x1, y1];
-    if (y1 > y !== y2 > y && x < ((x2 - x1) * (y - y1)) / (y2 - y1) + x1) inside = !inside;
+  let before = corners.at(-1) ?? [x, y];
+  for (const corner of corners) {
+    if (before[1] > y !== corner[1] > y) {
+      const [[x1, y1], [x2, y2]] = [before, corner];
+      if (x < ((x2 - x1) * (y - y1)) / (y2 - y1) + x1) inside = !inside;
+    }
+    before = corner;
   }
   return inside;
 }

@@ -1,6 +1,6 @@
 import type { Rule, RuleExample } from "../../model/rule.ts";
 import { fails, passes } from "../example.ts";
-import { termIn } from "../words/terms.ts";
+import { termFinder } from "../words/terms.ts";
 import { writtenTexts } from "../written-texts.ts";
 
 type Shown = (
@@ -23,8 +23,9 @@ export const neutralTermIsUsed: Rule = {
   fix: "Write the neutral term.",
   source: "common practice",
   *check({ catalogue }) {
+    const termIn = termFinder(catalogue.publisher.avoid);
     for (const { file, path, text } of writtenTexts(catalogue)) {
-      const term = termIn(text, catalogue.publisher.avoid);
+      const term = termIn(text);
       if (term !== undefined)
         yield { file, path, message: `Expected a neutral term (${term.say}), got "${term.got}"` };
     }

@@ -54,16 +54,19 @@ const terms: Readonly<Record<string, readonly Term[]>> = {
 const neutral = Object.values(terms)
   .flat()
   .map(([avoid, say]) => ({ pattern: phrase(avoid), say }));
+const any = new RegExp(neutral.map(({ pattern }) => pattern.source).join("|"), "iu");
 
-/** The first words of a text that have a neutral term, in any of the languages or among a publisher's own; undefined where none do. */
-export function termIn(
-  text: string,
+/** Looks in a text for the first words that have a neutral term, in any of the languages or among a publisher's own; finds undefined
+ * where none do. */
+export function termFinder(
   own: readonly { readonly word: string; readonly say: string }[],
-): { readonly got: string; readonly say: string } | undefined {
-  const all = [...own.map(({ word, say }) => ({ pattern: phrase(word), say })), ...neutral];
-  for (const { pattern, say } of all) {
-    const found = pattern.exec(text);
-    if (found) return { got: found[0], say };
-  }
-  return undefined;
+): (text: string) => { readonly got: string; readonly say: string } | undefined {
+  const mine = own.map(({ word, say }) => ({ pattern: phrase(word), say }));
+  return (text) => {
+    for (const { pattern, say } of any.test(text) ? [...mine, ...neutral] : mine) {
+      const found = pattern.exec(text);
+      if (found) return { got: found[0], say };
+    }
+    return undefined;
+  };
 }
