@@ -105,12 +105,15 @@ function laidSlots(
     const upright = down * cell.height > across * cell.width;
     return { place, width, of: slotLayer(slot, interfaces, { width, upright, scale }, type) };
   });
-  const needs = ({ under, more }: Ask): readonly RowNeed[] =>
+  const least = (under: boolean): readonly RowNeed[] =>
     layers.map(({ place, of }) => ({
       from: place.at[1],
       rows: place.span[1],
-      height: of.need(room, under) + 2 * wall + more,
+      height: of.need(room, under) + 2 * wall,
     }));
+  const [above, beside] = [least(true), least(false)];
+  const needs = ({ under, more }: Ask): readonly RowNeed[] =>
+    (under ? above : beside).map((need) => ({ ...need, height: need.height + more }));
   const rows = rowHeights(asks.map(needs), count, { room, own: cell.height });
   const placed = layers.map(({ place, width, of }) => {
     const [column, row] = place.at;

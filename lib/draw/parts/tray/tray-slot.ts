@@ -56,12 +56,13 @@ export function slotLayer(
   const left = beside + strip + (strip > 0 ? gaps.touching : 0);
   const spare = [left - strip - edges.slot, beside - edges.slot] as const;
   const picture = slotPicture(slot, interfaces, scale);
+  const { told, short, least } = wordings(slot, type);
+  const words = { told: told.map(setOnce), short: short.map(setOnce), least: setOnce(least) };
   const lay = (height: number): Placed =>
     layOut(
-      slot,
       { width: width - left - beside, height: height - 2 * above, upright, spare },
+      words,
       picture,
-      type,
     );
   return {
     need(most, under) {
@@ -119,12 +120,10 @@ const isWhole = ({ lacks, layout }: Placed, under: boolean): boolean =>
 /** The picture with as many of the words that tell a look-alike as fit; then a picture broken off, the words alone, the
  * mark with the picture, and words that run over. */
 function layOut(
-  slot: TrayMapSlot,
   room: SlotRoom,
+  { told, short, least }: Wordings,
   picture: SlotPicture | undefined,
-  type: SlotType,
 ): Placed {
-  const { told, short, least } = wordings(slot, type);
   const shown = (broken: Shown["broken"]) => picture && { picture, broken };
   const tries: readonly (() => SlotLayout | undefined)[] = [
     () => layOutSlot(room, told, shown("where longer")),
@@ -148,11 +147,24 @@ const head = (slot: TrayMapSlot, { mark, words, note }: SlotType): readonly RowP
   { text: slot.quantity, size: words, weight: 600 },
 ];
 
+type Wordings = {
+  readonly told: readonly Wording[];
+  readonly short: readonly Wording[];
+  readonly least: Wording;
+};
+
+/** The same words, set once for each width. */
+function setOnce(wording: Wording): Wording {
+  const known = new Map<number, TextBlock>();
+  return (width) => {
+    const block = known.get(width) ?? wording(width);
+    known.set(width, block);
+    return block;
+  };
+}
+
 /** Words that say what tells a look-alike, then only its name, then only that there is one; a rack's lengths set smaller and its pieces said once; the mark alone. */
-function wordings(
-  slot: TrayMapSlot,
-  type: SlotType,
-): Readonly<{ told: readonly Wording[]; short: readonly Wording[]; least: Wording }> {
+function wordings(slot: TrayMapSlot, type: SlotType): Wordings {
   const { rack, looksLike } = slot;
   const { words, note } = type;
   const kind: RowPart = { text: slot.words, size: words, weight: 400 };
