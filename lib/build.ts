@@ -14,6 +14,7 @@ import { keyOf, printLibrary } from "./print-library.ts";
 import { diskFault } from "./publish/disk-fault.ts";
 import { takeLock } from "./publish/lock.ts";
 import { writeManifest } from "./publish/manifest.ts";
+import { refuseOutput } from "./publish/refuse-output.ts";
 import { dropStaging, openStaging, recover, swapIn } from "./publish/staging.ts";
 import { zipFolder } from "./publish/zip.ts";
 import { jsonSchemas } from "./report/json-schemas.ts";
@@ -43,6 +44,7 @@ export async function build(options: BuildOptions): Promise<number> {
     times.push([stage, (now - from) / 1000]);
     from = now;
   };
+  refuseOutput(library, out);
   const unlock = takeLock(out);
   let staging: string | undefined;
   const leave = () => {

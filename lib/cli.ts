@@ -46,22 +46,21 @@ function givenDay(option: string | undefined): string | undefined {
 }
 
 const useColour = (): boolean => process.stdout.isTTY === true && !process.env["NO_COLOR"];
-const options = (command: Command): Command =>
-  command
-    .addOption(new Option("--library <folder>", "the library to read").default("content"))
-    .addOption(new Option("--out <folder>", "the folder to write").default("dist"))
-    .addOption(
-      new Option(
-        "--today <date>",
-        "the day to print and to judge dates by; else SOURCE_DATE_EPOCH, else the newest card's date",
-      ).argParser(day),
-    )
-    .addOption(
-      new Option("--format <format>", "how findings are printed")
-        .choices(["text", "json"])
-        .default("text"),
-    )
-    .addOption(new Option("--no-pdf", "make no PDFs"));
+const option = {
+  library: () => new Option("--library <folder>", "the library to read").default("content"),
+  out: () => new Option("--out <folder>", "the folder to write").default("dist"),
+  built: () => new Option("--out <folder>", "the folder a build writes").default("dist"),
+  today: () =>
+    new Option(
+      "--today <date>",
+      "the day to print and to judge dates by; else SOURCE_DATE_EPOCH, else the newest card's date",
+    ).argParser(day),
+  format: () =>
+    new Option("--format <format>", "how findings are printed")
+      .choices(["text", "json"])
+      .default("text"),
+  noPdf: () => new Option("--no-pdf", "make no PDFs"),
+} as const;
 
 async function checkCommand({ library, today, format }: Shared): Promise<number> {
   const { checkLibrary } = await import("./index.ts");
@@ -151,54 +150,68 @@ function program(ends: (code: number) => void): Command {
     .addHelpText("after", examples)
     .showHelpAfterError("(trayleaf --help shows how)")
     .exitOverride();
-  const command = (text: string, description: string): Command =>
-    options(root.command(text).description(description).exitOverride());
-  command("check", "read the library and name all that is wrong with it").action(
-    async (given: Shared) => ends(await checkCommand(given)),
-  );
-  command("build", "make the site and the PDFs from a library without stops").action(
-    async ({ library, out, today, format, pdf }: Shared) => {
-      const { build } = await import("./build.ts");
-      ends(
-        await build({
-          library,
-          out,
-          today: givenDay(today),
-          format,
-          pdf,
-          colour: useColour(),
-        }),
-      );
-    },
-  );
-  command("serve", "show the site and rebuild it when a file changes").action(
-    async ({ library, out, today, format, pdf }: Shared) => {
+  const command = (
+    text: string,
+    description: string,
+    ...takes: readonly (keyof typeof option)[]
+  ): Command => {
+    const made = root.command(text).description(description).exitOverride();
+    for (const name of takes) made.addOption(option[name]());
+    return made;
+  };
+  command(
+    "check",
+    "read the library and name all that is wrong with it",
+    "library",
+    "today",
+    "format",
+  ).action(async (given: Shared) => ends(await checkCommand(given)));
+  command(
+    "build",
+    "make the site and the PDFs from a library without stops",
+    "library",
+    "out",
+    "today",
+    "format",
+    "noPdf",
+  ).action(async ({ library, out, today, format, pdf }: Shared) => {
+    const { build } = await import("./build.ts");
+    ends(
+      await build({
+        library,
+        out,
+        today: givenDay(today),
+        format,
+        pdf,
+        colour: useColour(),
+      }),
+    );
+  });
+  command("serve", "show the site and rebuild it when a file changes", "library", "today").action(
+    async ({ library, today }: Pick<Shared, "library" | "today">) => {
       const { serve } = await import("./serve.ts");
-      ends(
-        await serve({
-          library,
-          out,
-          today: givenDay(today),
-          format,
-          pdf,
-          colour: useColour(),
-        }),
-      );
+      ends(await serve({ library, today: givenDay(today) }));
     },
   );
-  command("mutate", "change one fact at a time and count what the rules catch")
+  command("mutate", "change one fact at a time and count what the rules catch", "library", "today")
     .option("--sample <n>", "judge every n-th mutant of a kind only", Number, 1)
-    .option("--survivors", "name each harmful mutant that nothing caught", false)
+    .option("--survivors", "name each harmful mutant that nothing caught")
     .option("--keep <file>", "keep the counts in a file, for the site to show")
     .addOption(new Option("--share <n>").hideHelp())
-    .action(async (given: Shared & MutateOptions) => {
+    .action(async (given: MutateOptions) => {
       const { mutate } = await import("./mutate.ts");
-      ends(await mutate({ ...given, today: givenDay(given.today) }));
+      ends(
+        await mutate({
+          ...given,
+          survivors: given.survivors === true,
+          today: givenDay(given.today),
+        }),
+      );
     });
   command("explain", "explain one rule, or list them all")
     .argument("[rule]", "the id printed in brackets behind a finding")
     .action(async (id?: string) => ends(await explainCommand(id)));
-  command("new", "write a commented definition to start from")
+  command("new", "write a commented definition to start from", "library", "built")
     .argument("<kind>", `one of: ${Object.keys(definitions).join(", ")}`)
     .argument("[id]", "its id: a-z, 0-9 and single hyphens")
     .option("--system <id>", "the system it belongs to, or general")

@@ -5,6 +5,10 @@ import { tmpdir } from "node:os";
 import { extname, join, relative, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { BuildOptions } from "./index.ts";
+import { needLibrary } from "./read/read-library.ts";
+
+/** What is shown: a library, as of a day. */
+type Shown = Pick<BuildOptions, "library" | "today">;
 
 const root = fileURLToPath(new URL("../", import.meta.url));
 const types: Readonly<Record<string, string>> = {
@@ -30,7 +34,7 @@ function pathOf(url: string): string {
 
 /** Builds the site without PDFs in a process of its own, so that changed code is read afresh; gives back what it printed. Ends when `ended` says so. */
 function rebuild(
-  { library, today }: BuildOptions,
+  { library, today }: Shown,
   out: string,
   ended: AbortSignal,
 ): Promise<{ code: number; said: string }> {
@@ -58,7 +62,8 @@ function instead(title: string, text: string): string {
 }
 
 /** Serves the site on this machine only; rebuilds when content, templates or lib change, and shows findings in the page. */
-export async function serve(options: BuildOptions): Promise<number> {
+export async function serve(options: Shown): Promise<number> {
+  needLibrary(options.library);
   const home = mkdtempSync(join(tmpdir(), "trayleaf-serve-"));
   const out = join(home, "site");
   const listeners = new Set<ServerResponse>();

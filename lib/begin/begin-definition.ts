@@ -1,6 +1,7 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, resolve, sep } from "node:path";
 import { type DefinitionKind, definitions } from "../model/definition.ts";
+import { suggestion } from "../model/nearest-name.ts";
 import { Stop } from "../model/stop.ts";
 import { slug } from "../model/text.ts";
 import { sortsOf, startingText } from "./starting-text.ts";
@@ -25,7 +26,23 @@ function needSlug(what: string, name: string): string {
   return name;
 }
 
-function pathOf({ kind, id, system }: Beginning): string[] {
+/** The systems of a library, by their folders. */
+function systemsOf(library: string): readonly string[] {
+  const folder = join(library, "systems");
+  return existsSync(folder) ? readdirSync(folder).sort() : [];
+}
+
+function needSystem(library: string, system: string): void {
+  const known = systemsOf(library);
+  if (system !== "general" && !known.includes(system))
+    throw new Stop(
+      2,
+      `Unknown system "${system}".`,
+      `${suggestion(system, known)} A new one is begun with: trayleaf new system ${system}.`,
+    );
+}
+
+function pathOf({ library, kind, id, system }: Beginning): string[] {
   const { folder, scope } = definitions[kind];
   if (scope === "single") return [folder];
   needSlug("an id", id);
@@ -38,6 +55,7 @@ function pathOf({ kind, id, system }: Beginning): string[] {
       "Add --system <id>, or --system general for a part of no system.",
     );
   needSlug("a system", system);
+  needSystem(library, system);
   return [...(system === "general" ? ["general"] : ["systems", system]), folder, `${id}.yaml`];
 }
 

@@ -42,15 +42,8 @@ export function recover(out: string): void {
   for (const name of readdirSync(parent)) if (name.startsWith(stale)) remove(join(parent, name));
 }
 
-/** An empty folder beside `out` to build into; refuses to replace a folder that we did not write. */
+/** An empty folder beside `out` to build into. */
 export function openStaging(out: string): string {
-  if (existsSync(out) && readdirSync(out).length > 0 && readManifest(out) === undefined) {
-    throw new Stop(
-      2,
-      `${out} holds files that Trayleaf did not write`,
-      "Choose another --out, or empty that folder yourself.",
-    );
-  }
   const staging = beside(out, `staging-${process.pid}`);
   try {
     mkdirSync(staging, { recursive: true, mode: 0o755 });

@@ -119,19 +119,23 @@ function readFolder(walk: Walk, folder: readonly string[]): void {
   }
 }
 
+/** Throws a Stop when there is no such library folder. */
+export function needLibrary(root: string): void {
+  if (!lstatSync(root, { throwIfNoEntry: false })?.isDirectory())
+    throw new Stop(
+      2,
+      `There is no library folder "${root}".`,
+      "Give the folder that holds publisher.yaml: --library <folder>.",
+    );
+}
+
 /** Reads every file of a library folder into plain data, never following a link; all that is wrong is in `findings`. Throws a Stop when there is no such folder. */
 export function readLibrary(root: string): {
   sources: SourceFile[];
   locate: Locate;
   findings: Finding[];
 } {
-  const folder = lstatSync(root, { throwIfNoEntry: false });
-  if (!folder?.isDirectory())
-    throw new Stop(
-      2,
-      `There is no library folder "${root}".`,
-      "Give the folder that holds publisher.yaml: --library <folder>.",
-    );
+  needLibrary(root);
   const walk: Walk = { root, sources: [], texts: new Map(), findings: [], files: 0, bytes: 0 };
   readFolder(walk, []);
   if (walk.files > limits.files)

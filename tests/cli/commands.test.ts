@@ -52,6 +52,19 @@ test(
   slow,
 );
 
+test.each([
+  ["explain", ["--help"]],
+  ["check", ["--format", "--help", "--library", "--today"]],
+  ["serve", ["--help", "--library", "--today"]],
+])(
+  "the help of %s names its own options and no other",
+  (command, options) => {
+    const { out } = trayleaf([command, "--help"]);
+    expect([...new Set(out.match(/--[a-z-]+/g))].sort()).toEqual(options);
+  },
+  slow,
+);
+
 test(
   "findings as JSON have counts, places and rules",
   () => {
@@ -104,6 +117,11 @@ test(
       "--out",
       join(library, "../dist"),
     ];
+    expect(trayleaf(words)).toMatchObject({
+      code: 2,
+      error: expect.stringContaining('Unknown system "minnow". Known: none.'),
+    });
+    expect(trayleaf(["new", "system", "minnow", "--library", library]).code).toBe(0);
     expect(trayleaf(words).code).toBe(0);
     const text = readFileSync(join(library, "systems/minnow/instruments/drill-19.yaml"), "utf8");
     expect(text.split("\n")[0]).toBe(
