@@ -32,6 +32,16 @@ function put(folder: string, file: string, data: string | Uint8Array): void {
   writeFileSync(join(folder, file), data);
 }
 
+/** Finishes what an interrupted build left. Another build that runs is told of at once; then the lock is let go until there is something to write, so that reading can be broken off at any moment. */
+function recoverAlone(out: string): void {
+  const unlock = takeLock(out);
+  try {
+    recover(out);
+  } finally {
+    unlock();
+  }
+}
+
 /** Builds the site and its PDFs beside `out` and swaps them in; returns the exit code. Nothing of the old build is touched before. */
 export async function build(options: BuildOptions): Promise<number> {
   const { library, out, pdf } = options;
@@ -45,6 +55,24 @@ export async function build(options: BuildOptions): Promise<number> {
     from = now;
   };
   refuseOutput(library, out);
+  recoverAlone(out);
+  const inputs = hashInputs({ root, library, argv: process.argv.slice(3) });
+  const { catalogue, derived, sheets, traces, findings, locate, today, waiting } = checkLibrary(
+    library,
+    options.today,
+  );
+  lap("read, derive, check, compose");
+  const told = (all: readonly Finding[]): number => {
+    const located = all.map(locate);
+    process.stdout.write(
+      options.format === "json"
+        ? reportJson(located, library, waiting)
+        : reportText(located, { library, colour: options.colour, waiting }),
+    );
+    return all.some(refuses) ? 1 : 0;
+  };
+  if (!catalogue || !derived || !sheets || !traces || findings.some(refuses))
+    return told(findings) || 1;
   const unlock = takeLock(out);
   let staging: string | undefined;
   const leave = () => {
@@ -56,24 +84,6 @@ export async function build(options: BuildOptions): Promise<number> {
   process.on("exit", leave);
   for (const signal of signals) process.prependListener(signal, interrupted);
   try {
-    recover(out);
-    const inputs = hashInputs({ root, library, argv: process.argv.slice(3) });
-    const { catalogue, derived, sheets, traces, findings, locate, today, waiting } = checkLibrary(
-      library,
-      options.today,
-    );
-    lap("read, derive, check, compose");
-    const told = (all: readonly Finding[]): number => {
-      const located = all.map(locate);
-      process.stdout.write(
-        options.format === "json"
-          ? reportJson(located, library, waiting)
-          : reportText(located, { library, colour: options.colour, waiting }),
-      );
-      return all.some(refuses) ? 1 : 0;
-    };
-    if (!catalogue || !derived || !sheets || !traces || findings.some(refuses))
-      return told(findings) || 1;
     staging = openStaging(out);
     const fragments = new Map(sheets.map((sheet) => [keyOf(sheet), renderSheet(sheet)]));
     lap("sheets as HTML");
