@@ -22,6 +22,7 @@ export type CardEntry = {
 
 /** A door of the start page: a question, what shows it, where it leads. */
 export type Door = {
+  readonly id: string;
   readonly title: string;
   readonly text: string;
   readonly figure?: Figure;

@@ -25,7 +25,13 @@ const blocks: readonly Block[] = [
   {
     kind: "doors",
     doors: [
-      { title: "Door", text: "What it is", figure, groups: [{ name: "Group", links: [link] }] },
+      {
+        id: "door",
+        title: "Door",
+        text: "What it is",
+        figure,
+        groups: [{ name: "Group", links: [link] }],
+      },
     ],
   },
   { kind: "table", caption: "Table", head: ["part"], rows: [[[link, print]]] },

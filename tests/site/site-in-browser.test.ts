@@ -100,6 +100,24 @@ describe("the site opened from a folder", () => {
     60_000,
   );
 
+  it.each([
+    ["screws/locking-35.html", "What to hand over, in order", "All cards"],
+    ["cards/pebblefin-pairing-plates/a4-landscape.html", "print at 100 %", "Same card"],
+  ])(
+    "prints of %s what it says, without the links around it",
+    async (path, printed, left) => {
+      const { tab } = await openTab(browser, home, 1024);
+      await tab.goto(`${home}/${path}`);
+      await tab.emulateMediaType("print");
+      const text = String(await tab.evaluate("document.body.innerText"));
+      expect(text).toContain(printed);
+      expect(text).not.toContain(left);
+      expect(text).toContain("INVENTED DATA");
+      await tab.close();
+    },
+    30_000,
+  );
+
   it("has an audit that sees grey on grey", async () => {
     const { tab } = await openTab(browser, home, 1024);
     await tab.goto(`${home}/about/index.html`);

@@ -4,6 +4,7 @@ import type { SiteInput } from "../site-input.ts";
 import { cardEntries, cardPath, cardTitle, printLink } from "./card-entries.ts";
 import { claimsPath } from "./claim-pages.ts";
 import { homeOf } from "./home-of.ts";
+import { onThisPage } from "./on-this-page.ts";
 
 const kinds = [
   ["pairing", "Pairing sheets"],
@@ -90,6 +91,11 @@ export function cardPages(input: SiteInput): readonly Page[] {
   ];
   return [
     ...input.sheets.map((sheet) => cardPage(input, sheet)),
-    { path: "cards/index.html", title: "All cards", titled: true, blocks },
+    {
+      path: "cards/index.html",
+      title: "All cards",
+      titled: true,
+      blocks: [onThisPage("cards/index.html", blocks), ...blocks],
+    },
   ];
 }

@@ -2,7 +2,7 @@ import type { Page } from "../page.ts";
 import type { SiteInput } from "../site-input.ts";
 
 /** All that the rules found in this library, each with its reason, its mending and its file. */
-export function findingsPage({ findings, rules }: SiteInput): Page {
+export function findingsPage({ findings, locate, rules }: SiteInput): Page {
   const told = new Set(rules.map(({ id }) => id));
   return {
     path: "findings/index.html",
@@ -15,21 +15,24 @@ export function findingsPage({ findings, rules }: SiteInput): Page {
             {
               kind: "table",
               caption: "What the rules found in this library",
-              head: ["finding", "signed", "why", "what to do", "file", "rule"],
-              rows: findings.map(({ message, why, fix, place, rule, signed }) => [
-                [{ text: message }],
-                [
-                  {
-                    text: signed
-                      ? `${signed.role}, ${signed.date}: ${signed.reason} (${signed.source})`
-                      : "",
-                  },
-                ],
-                [{ text: why }],
-                [{ text: fix }],
-                [{ text: place.file }],
-                [told.has(rule) ? { text: rule, to: `rules/${rule}.html` } : { text: rule }],
-              ]),
+              head: ["finding", "severity", "signed", "why", "what to do", "file", "rule"],
+              rows: findings
+                .map(locate)
+                .map(({ message, severity, why, fix, place, line, rule, signed }) => [
+                  [{ text: message }],
+                  [{ text: signed ? "signed" : severity }],
+                  [
+                    {
+                      text: signed
+                        ? `${signed.role}, ${signed.date}: ${signed.reason} (${signed.source})`
+                        : "",
+                    },
+                  ],
+                  [{ text: why }],
+                  [{ text: fix }],
+                  [{ text: `${place.file}:${line}` }],
+                  [told.has(rule) ? { text: rule, to: `rules/${rule}.html` } : { text: rule }],
+                ]),
             },
           ],
   };

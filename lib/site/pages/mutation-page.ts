@@ -15,7 +15,7 @@ function measuredOn({ run, isLibrary, areRules }: KeptMutation): string {
     newer.length === 0
       ? "Both are those of this site."
       : `These counts are older than this site: ${newer.join(", and ")}.`;
-  return `Measured with ${which} on library ${run.library} and rules ${run.rules}. ${state}`;
+  return `Measured on library ${run.library} with rules ${run.rules}: ${which}. ${state}`;
 }
 
 /** What became of a library whose facts were changed one at a time: a row for each kind of change; no page where no run is kept. */

@@ -140,7 +140,7 @@ export function screwPages(input: SiteInput): readonly Page[] {
           { text: `${mm(screw.major)} mm, core ${mm(screw.core)} mm, pitch ${mm(screw.pitch)} mm` },
         ],
       },
-      { name: "Pilot drill", says: [{ text: mm(screw.pilot) }] },
+      { name: "Pilot drill", says: [{ text: `${mm(screw.pilot)} mm` }] },
       {
         name: "Drive",
         says: [{ text: catalogue.interfaces.drives[screw.drive]?.name ?? screw.drive }],

@@ -64,6 +64,7 @@ export function startPage(input: SiteInput): Page {
   const { hand, plate, tray } = pictures(input);
   const doors: readonly Door[] = [
     {
+      id: "hand",
       title: "What is in my hand?",
       text: "An instrument or a screw, by the mark on its metal.",
       ...(hand ? { figure: hand } : {}),
@@ -80,12 +81,14 @@ export function startPage(input: SiteInput): Page {
       ],
     },
     {
+      id: "plate",
       title: "Which plate is on the table?",
       text: "Its side, its holes, and what belongs to each.",
       ...(plate ? { figure: plate } : {}),
       groups: bySystem(input, catalogue.plates, plateLink),
     },
     {
+      id: "tray",
       title: "Which tray is open?",
       text: "What lies in which slot, and what looks alike.",
       ...(tray ? { figure: tray } : {}),
@@ -102,11 +105,16 @@ export function startPage(input: SiteInput): Page {
         text: "Which instruments belong to which screw, in which hole of which plate: one page each, to read here or print.",
       },
       { kind: "search" },
+      {
+        kind: "row",
+        links: doors.map(({ id, title }) => ({ text: title, to: `index.html#${id}` })),
+      },
       { kind: "doors", doors },
       {
         kind: "doors",
         doors: [
           {
+            id: "case",
             title: "For one case",
             text: "What to bring, and the order of work.",
             groups: [
@@ -118,6 +126,7 @@ export function startPage(input: SiteInput): Page {
             ],
           },
           {
+            id: "teaching",
             title: "For teaching",
             text: "Every card, to print and laminate.",
             groups: [
@@ -143,6 +152,7 @@ export function startPage(input: SiteInput): Page {
             ],
           },
           {
+            id: "library",
             title: "For the hospital's library",
             text: "To keep a copy of this site.",
             groups: [
