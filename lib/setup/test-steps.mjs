@@ -55,11 +55,11 @@ export async function wholeTests(words) {
 }
 
 /**
- * The tests that need no browser, which share their modules instead of loading them anew for each file.
+ * The tests of the stages, which need no browser; generated ones go through a part of their cases.
  * @param {readonly string[]} words
  */
 export async function quickTests(words) {
   installPackages(places.root);
   const folders = quick.map((stage) => `tests/${stage}/`);
-  return tests([...folders, "--no-isolate", ...words], { TRAYLEAF_QUICK: "1" }, true);
+  return tests([...folders, "--project=shared", ...words], { TRAYLEAF_QUICK: "1" }, true);
 }

@@ -138,16 +138,16 @@ export function labelFaults(plate: LaidPlate, map: ReadMap): string[] {
     if (Math.hypot(dx, dy) > 15)
       faults.push(`${label} is ${Math.hypot(dx, dy).toFixed(1)} mm from its hole`);
   }
+  const edges = plate.holes.map(({ label }) => ({ label, rim: rims(plate, map, label) }));
   for (const [at, { label, line }] of map.leaders.entries()) {
     for (const other of map.leaders.slice(at + 1))
       if (cross(line, other.line)) faults.push(`leaders of ${label} and ${other.label} cross`);
     for (const box of labels)
       if (box.what !== label && meets(line, box))
         faults.push(`leader of ${label} meets label ${box.what}`);
-    for (const { label: other } of plate.holes) {
-      if (other !== label && rims(plate, map, other).some((piece) => cross(line, piece)))
+    for (const { label: other, rim } of edges)
+      if (other !== label && rim.some((piece) => cross(line, piece)))
         faults.push(`leader of ${label} meets hole ${other}`);
-    }
   }
   return faults;
 }
