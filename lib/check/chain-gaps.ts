@@ -1,7 +1,7 @@
 import { known } from "../model/catalogue.ts";
 import type { ChainGap, Role } from "../model/chain.ts";
-import type { Instrument } from "../model/instrument.ts";
 import type { Breach, RuleInput } from "../model/rule.ts";
+import { answering } from "./meant.ts";
 
 /** The field of the screw that sets what a role must be; the other roles follow from the hole. */
 const asked: Partial<Record<Role, string>> = {
@@ -14,22 +14,6 @@ const asked: Partial<Record<Role, string>> = {
   driver: "drive",
   handle: "drive",
   limiter: "torque",
-};
-
-/** The kind of instrument that answers in each place. */
-const answer: Readonly<Record<Role, Instrument["kind"]>> = {
-  "pilot-drill": "drill",
-  "gliding-drill": "drill",
-  guide: "plain-guide",
-  "gliding-guide": "plain-guide",
-  sleeve: "threaded-sleeve",
-  insert: "reduction-insert",
-  gauge: "depth-gauge",
-  countersink: "countersink",
-  tap: "tap",
-  driver: "driver-shaft",
-  limiter: "torque-limiter",
-  handle: "handle",
 };
 
 function placeOf(
@@ -89,7 +73,7 @@ export function gapsTold(input: RuleInput): readonly Breach[] {
     const { called } = known(input.catalogue.screws, gap.screw);
     return {
       ...placeOf(input, gap),
-      needsAll: gap.fitting.length === 0 ? [answer[gap.role]] : [],
+      needsAll: gap.fitting.length === 0 ? [answering[gap.role]] : [],
       message: `Expected one ${gap.role.replace("-", " ")} for ${called} in ${where(input, alike)}, ${got(gap)}`,
     };
   });

@@ -1,19 +1,9 @@
 import type { Finding } from "../model/finding.ts";
-import type { Breach, Rule, RuleInput } from "../model/rule.ts";
+import type { Rule, RuleInput } from "../model/rule.ts";
+import { findingOf } from "../model/told-rule.ts";
 import { rules } from "./rules.ts";
 import { signed } from "./signed.ts";
 import { waits } from "./waits.ts";
-
-function findingOf(rule: Rule, { file, path, message, severity, fix }: Breach): Finding {
-  return {
-    rule: rule.id,
-    severity: severity ?? rule.severity,
-    message,
-    why: rule.why,
-    fix: fix ?? rule.fix,
-    place: { file, path },
-  };
-}
 
 const keyOf = ({ rule, place, message }: Finding): string =>
   JSON.stringify([place.file, place.path, rule, message]);
@@ -32,7 +22,7 @@ const saidBy = (judged: readonly Rule[], input: RuleInput): Finding[] =>
   judged.flatMap((rule) =>
     [...rule.check(input)]
       .filter((breach) => !waits(rule, input.unread, breach))
-      .map((breach) => findingOf(rule, breach)),
+      .map((breach) => findingOf(rule, breach, { file: breach.file, path: breach.path })),
   );
 
 /** What the rules say of a library, each thing once, by file, path and rule, signed where a sign-off names it; the rules about sign-offs speak last. None found means that the rules found nothing; it is not a clinical approval. */

@@ -4,7 +4,8 @@ import type { Instrument, InstrumentKind, InstrumentOf } from "../model/instrume
 import { rackSpan } from "./rack-span.ts";
 import type { Work } from "./work.ts";
 
-const kinds = {
+/** The kind of instrument that answers each role. */
+export const answering = {
   "gliding-guide": "plain-guide",
   "gliding-drill": "drill",
   insert: "reduction-insert",
@@ -20,7 +21,7 @@ const kinds = {
 } as const satisfies Record<Role, InstrumentKind>;
 
 /** The instrument that answers a role. */
-export type Tool<R extends Role> = Defined<InstrumentOf<(typeof kinds)[R]>>;
+export type Tool<R extends Role> = Defined<InstrumentOf<(typeof answering)[R]>>;
 
 const count = (...misses: readonly boolean[]): number => misses.filter(Boolean).length;
 
@@ -59,7 +60,7 @@ function distance({ zone, screw }: Work, role: Role, tool: Instrument): number |
 export function meant<R extends Role>(work: Work, role: R): Tool<R> | undefined {
   const { chain, catalogue, system } = work;
   const isTool = (tool: Defined<Instrument> | undefined): tool is Tool<R> =>
-    tool?.kind === kinds[role];
+    tool?.kind === answering[role];
   const chosen = catalogue.instruments.get(
     chain?.links.find((link) => link.role === role)?.instrument ?? "",
   );

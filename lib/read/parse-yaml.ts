@@ -1,5 +1,6 @@
 import { Composer, LineCounter, Parser, type YAMLError } from "yaml";
 import type { Finding } from "../model/finding.ts";
+import { findingOf } from "../model/told-rule.ts";
 import { characterFaults } from "./character-faults.ts";
 import { decodeText } from "./decode-text.ts";
 import { lineSlips } from "./line-slips.ts";
@@ -40,19 +41,12 @@ export function parseYaml(file: string, bytes: Uint8Array): ParsedYaml {
   const { text } = decoded;
   const counter = new LineCounter();
   const lines = text.split("\n");
-  const finding = ({ rule, message, offset, fix: own }: TextFault): Finding => {
+  const finding = ({ rule, offset, ...told }: TextFault): Finding => {
     const { line, col } = counter.lineStarts.length
       ? counter.linePos(Math.min(offset, text.length))
       : { line: 1, col: 1 };
-    const { id, severity, why, fix } = readingRules[rule];
-    return {
-      rule: id,
-      severity,
-      message,
-      why,
-      fix: own ?? fix,
-      place: { file, path: [], line: Math.max(1, line), column: Math.max(1, col) },
-    };
+    const place = { file, path: [], line: Math.max(1, line), column: Math.max(1, col) };
+    return findingOf(readingRules[rule], told, place);
   };
   const refuse = (faults: readonly TextFault[]): ParsedYaml => ({
     findings: faults.map(finding),

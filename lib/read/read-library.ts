@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Finding } from "../model/finding.ts";
 import type { Locate, SourceFile } from "../model/source-file.ts";
 import { Stop } from "../model/stop.ts";
+import { findingOf } from "../model/told-rule.ts";
 import { locateIn } from "./locate.ts";
 import { parseYaml } from "./parse-yaml.ts";
 import { type LibraryPlace, placeInLibrary } from "./place-in-library.ts";
@@ -13,17 +14,12 @@ const limits = { file: 1024 * 1024, files: 5000, total: 64 * 1024 * 1024 };
 /** Notes and pictures may lie beside the facts they are about. */
 const leftAlone = /^\.|\.(md|png)$/;
 
-function finding(rule: ReadingRule, file: string, message: string, fix?: string): Finding {
-  const told = readingRules[rule];
-  return {
-    rule: told.id,
-    severity: told.severity,
-    message,
-    why: told.why,
-    fix: fix ?? told.fix,
-    place: { file, path: [], line: 1, column: 1 },
-  };
-}
+const finding = (rule: ReadingRule, file: string, message: string, fix?: string): Finding =>
+  findingOf(
+    readingRules[rule],
+    { message, ...(fix === undefined ? {} : { fix }) },
+    { file, path: [], line: 1, column: 1 },
+  );
 
 type Walk = {
   readonly root: string;

@@ -9,23 +9,15 @@ import type { Finding } from "../model/finding.ts";
 import { suggestion } from "../model/nearest-name.ts";
 import type { Plate } from "../model/plate.ts";
 import type { Case } from "../model/site.ts";
+import { findingOf } from "../model/told-rule.ts";
 import type { Tray } from "../model/tray.ts";
 import { closed, type Entry, entries } from "./closed.ts";
 import { caseFaults, type PlateFault, plateFaults, trayFaults } from "./plate-faults.ts";
 import { type Reference, references, type Target, targets } from "./references.ts";
 import { resolvingRules } from "./resolving-rules.ts";
 
-function finding(file: string, { rule, path, message, fix }: PlateFault): Finding {
-  const told = resolvingRules[rule];
-  return {
-    rule: told.id,
-    severity: told.severity,
-    message,
-    why: told.why,
-    fix: fix ?? told.fix,
-    place: { file, path },
-  };
-}
+const finding = (file: string, { rule, path, ...told }: PlateFault): Finding =>
+  findingOf(resolvingRules[rule], told, { file, path });
 
 function unknown({ path, target, id }: Reference, known: readonly string[]): PlateFault {
   return {

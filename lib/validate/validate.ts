@@ -3,35 +3,24 @@ import { definitions as kinds } from "../model/definition.ts";
 import type { Finding } from "../model/finding.ts";
 import type { SourceFile } from "../model/source-file.ts";
 import { asSlug, slug } from "../model/text.ts";
+import { findingOf } from "../model/told-rule.ts";
 import { type Told, valueAt } from "./issue-words.ts";
 import { validateData } from "./validate-data.ts";
 import { validatingRules } from "./validating-rules.ts";
 
-function findingOf(file: string, { rule, message, fix, path, key }: Told): Finding {
-  const told = validatingRules[rule];
-  return {
-    rule: told.id,
-    severity: told.severity,
-    message,
-    why: told.why,
-    fix: fix ?? told.fix,
-    place: { file, path, ...(key ? { key } : {}) },
-  };
-}
+const toldOf = (file: string, { rule, path, key, ...told }: Told): Finding =>
+  findingOf(validatingRules[rule], told, { file, path, ...(key ? { key } : {}) });
 
 /** "Rename the file to locking-35.yaml." when that is a name it may have. */
 const named = (id: string, what: string, ending: string): string | undefined =>
   slug.safeParse(id).success ? `${what} ${id}${ending}.` : undefined;
 
-const top = (file: string, rule: Told["rule"], message: string, fix?: string): Finding => {
-  const { place, ...finding } = findingOf(file, {
-    rule,
-    message,
-    ...(fix === undefined ? {} : { fix }),
-    path: [],
-  });
-  return { ...finding, place: { ...place, line: 1, column: 1 } };
-};
+const top = (file: string, rule: Told["rule"], message: string, fix?: string): Finding =>
+  findingOf(
+    validatingRules[rule],
+    { message, ...(fix === undefined ? {} : { fix }) },
+    { file, path: [], line: 1, column: 1 },
+  );
 
 function idFindings(
   { file, id, kind, system }: SourceFile,
@@ -94,7 +83,7 @@ export function validate(sources: readonly SourceFile[]): {
     const { facts, told } = source.refused
       ? { facts: undefined, told: [] }
       : validateData(kind, data);
-    findings.push(...told.map((one) => findingOf(file, one)));
+    findings.push(...told.map((one) => toldOf(file, one)));
     if (facts && wrongId.length === 0)
       maps[kind].set(
         id,
