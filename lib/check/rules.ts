@@ -70,6 +70,7 @@ import { pilotSuitsTheCore } from "./rules/pilot-suits-the-core.ts";
 import { plainScrewsComeBeforeLocking } from "./rules/plain-screws-come-before-locking.ts";
 import { planFollowsItsOrderOfWork } from "./rules/plan-follows-its-order-of-work.ts";
 import { planHasItsChain } from "./rules/plan-has-its-chain.ts";
+import { planHasItsPieces } from "./rules/plan-has-its-pieces.ts";
 import { planRunsInOrder } from "./rules/plan-runs-in-order.ts";
 import { plateSideMatchesTheCase } from "./rules/plate-side-matches-the-case.ts";
 import { rackCoversThePlan } from "./rules/rack-covers-the-plan.ts";
@@ -191,6 +192,7 @@ export const rules: readonly Rule[] = [
   plainScrewsComeBeforeLocking,
   planFollowsItsOrderOfWork,
   planHasItsChain,
+  planHasItsPieces,
   planRunsInOrder,
   plateSideMatchesTheCase,
   rackCoversThePlan,

@@ -2,24 +2,11 @@ import { type Catalogue, known } from "../model/catalogue.ts";
 import type { Defined } from "../model/definition.ts";
 import { wholeMm } from "../model/measure.ts";
 import { plateTitle } from "../model/plate-name.ts";
-import { rackLengths } from "../model/rack-lengths.ts";
+import { rackPieces } from "../model/rack-pieces.ts";
 import type { Screw } from "../model/screw.ts";
 import type { Slot } from "../model/tray.ts";
 import { spoken } from "./spoken.ts";
 import { unparted } from "./unparted.ts";
-
-type Rack = Extract<Slot, { holds: "rack" }>;
-
-/** Every length of a rack in order, micrometres, with its pieces. */
-export function rackPieces(
-  screw: Screw,
-  rack: Rack,
-): readonly { readonly length: number; readonly pieces: number }[] {
-  return rackLengths(screw).map((length) => ({
-    length,
-    pieces: rack.except.find((one) => one.length === length)?.quantity ?? rack.quantity,
-  }));
-}
 
 /** What lies in a slot, its etched mark and its pieces, in words. */
 export function slotFacts(

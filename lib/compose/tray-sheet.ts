@@ -3,6 +3,7 @@ import { citedDocuments } from "../model/cited-documents.ts";
 import type { TrayMapSlot } from "../model/figure.ts";
 import { partner } from "../model/look-alike.ts";
 import { wholeMm } from "../model/measure.ts";
+import { rackPieces } from "../model/rack-pieces.ts";
 import type { TrayView } from "../model/sheet.ts";
 import type { SheetFrame, WarningBox } from "../model/sheet-frame.ts";
 import type { Slot, Tray } from "../model/tray.ts";
@@ -11,7 +12,7 @@ import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { confusions, partnerWords } from "./look-alikes.ts";
 import { notesHeight } from "./notes-height.ts";
-import { rackPieces, slotFacts } from "./slot-facts.ts";
+import { slotFacts } from "./slot-facts.ts";
 import { boxLines, warningBox } from "./warning-box.ts";
 
 /** The middle of a slot on its tray's grid. */

@@ -121,6 +121,8 @@ export type CaseView = SheetFrame & {
   }[];
   readonly pull: readonly {
     readonly what: string;
+    /** How many the plan takes, of how many that lie there where that is known ("2 of 16"). */
+    readonly pieces: string;
     readonly place: string;
     readonly status: "in tray" | "missing" | "not checked";
   }[];

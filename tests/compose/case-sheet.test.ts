@@ -33,6 +33,17 @@ describe("a case sheet", () => {
     ]);
   });
 
+  test("says of each part how many the plan takes, and how many lie there where that is known", () => {
+    const { pull } = caseOn("2026-10-07", "CASE-A");
+    const pieces = new Map(pull.map((line) => [line.what, line.pieces]));
+    expect(pieces.get("Lower fibula plate, LEFT, 5 holes")).toBe("1 of 1");
+    expect(pieces.get("Screw 3.5 cortical, 14–20")).toBe("2 of 16");
+    expect(pieces.get("Screw 2.7 locking, 12–20")).toBe("4 of 20");
+    expect(pieces.get("drill 2.5")).toBe("1 of 2");
+    expect(pieces.get("sleeve 3.5")).toBe("1 of 0");
+    expect(pieces.get("limiter 0.9 N·m")).toBe("1");
+  });
+
   test("carries the cautions of the order of work that it names", () => {
     const words = caseOn("2026-10-07", "CASE-B").cautions.map(({ text }) => text);
     expect(words).toContain("Hooks checked before any screw.");

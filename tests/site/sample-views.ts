@@ -312,9 +312,9 @@ function theCase(): CaseView {
       },
     ],
     pull: [
-      { what: "drill 2.5", place: "Small tray, slot A1", status: "in tray" },
-      { what: "sleeve 3.5", place: "Small tray, slot A2", status: "missing" },
-      { what: "gauge 10–70", place: "Small tray, slot A3", status: "not checked" },
+      { what: "drill 2.5", pieces: "1 of 2", place: "Small tray, slot A1", status: "in tray" },
+      { what: "sleeve 3.5", pieces: "1 of 0", place: "Small tray, slot A2", status: "missing" },
+      { what: "gauge 10–70", pieces: "1", place: "Small tray, slot A3", status: "not checked" },
     ],
     missing: box("Missing for this case", ["Missing: sleeve 3.5", "(Small tray, slot A2)."]),
   };

@@ -1,11 +1,12 @@
 import { known } from "../../model/catalogue.ts";
 import { seenOn } from "../../model/look-alike.ts";
 import { wholeMm } from "../../model/measure.ts";
+import { rackPieces } from "../../model/rack-pieces.ts";
 import type { LengthView, SheetView } from "../../model/sheet.ts";
 import type { WarningLine } from "../../model/sheet-frame.ts";
 import type { Claim, Fact } from "../../model/trace.ts";
 import { doubleNumberLines, lookAlikeLines } from "../look-alikes.ts";
-import { rackPieces, slotFacts } from "../slot-facts.ts";
+import { slotFacts } from "../slot-facts.ts";
 import { spoken } from "../spoken.ts";
 import { phrasesOf } from "./phrases-of.ts";
 import { factOf, type Traced, usesOf } from "./uses-of.ts";
@@ -180,6 +181,32 @@ function fetchedClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
   );
 }
 
+/** The pieces that a case pulls: the holes of its plan, of what lies in the lengths planned for them. */
+function pullClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
+  if (sheet.kind !== "case") return [];
+  const shown = (kind: string): readonly string[] =>
+    sheet.shows.flatMap((name) =>
+      name.startsWith(`${kind}/`) ? [name.slice(kind.length + 1)] : [],
+    );
+  const facts = shown("case").flatMap((id) => {
+    const { site } = known(traced.catalogue.cases, id);
+    const trays = known(traced.catalogue.sites, site).trays.map(({ tray }) => tray);
+    return [
+      factOf(traced, "case", id, ["plan"]),
+      factOf(traced, "site", site, ["trays"]),
+      ...trays.map((tray) => factOf(traced, "tray", tray, ["slots"])),
+    ];
+  });
+  const how =
+    "One for each hole of the plan, one of each instrument; of the pieces that the tray lists in the planned lengths, those seen empty left out.";
+  return sheet.pull.map(({ what, pieces }) => ({
+    what: `pull ${what}`,
+    words: [what, pieces],
+    facts,
+    how,
+  }));
+}
+
 /** Readings and lengths that sound alike, said beside the readings. */
 function soundClaims(traced: Traced, sheet: SheetView): readonly Claim[] {
   if (sheet.kind !== "lengths") return [];
@@ -252,5 +279,6 @@ export function derivedClaims(traced: Traced, sheet: SheetView): readonly Claim[
     ...sectionClaims(traced, sheet),
     ...soundClaims(traced, sheet),
     ...fetchedClaims(traced, sheet),
+    ...pullClaims(traced, sheet),
   ];
 }
