@@ -23,7 +23,7 @@ function columnOf(composing: Composing, screw: string): LengthView["columns"][nu
   const cited = source
     ? ` ${known(catalogue.documents, source.document).title}, ${source.section}.`
     : "";
-  const words = `${capital(gauge)}: ${add}, then up, less than ${wholeMm(policy.overshoot_below)} over.${cited}`;
+  const words = `${capital(gauge)}: ${add}, then the next length up if less than ${wholeMm(policy.overshoot_below)} mm longer.${cited}`;
   return { screw, called, policy: words, entries: lengthEntries(table) };
 }
 

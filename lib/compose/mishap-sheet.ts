@@ -6,6 +6,7 @@ import { fingerprinted } from "./fingerprint.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { spoken } from "./spoken.ts";
+import { unparted } from "./unparted.ts";
 
 function wanted(
   { catalogue, derived }: Composing,
@@ -26,7 +27,9 @@ function wanted(
   const chains = derived.chains.filter((chain) => chain.system === system);
   return new Set(
     chains.flatMap(({ links }) =>
-      links.flatMap(({ role, instrument }) => (role === "pilot-drill" ? (instrument ?? []) : [])),
+      links.flatMap(({ role, instrument }) =>
+        role === "pilot-drill" || role === "gliding-drill" ? (instrument ?? []) : [],
+      ),
     ),
   );
 }
@@ -42,7 +45,9 @@ function fetched(composing: Composing, system: string, { fetch }: Mishap): strin
         ? [
             {
               name,
-              words: `${spoken(known(instruments, slot.instrument))} in ${slot.slot} (${slot.quantity})`,
+              words: unparted(
+                `${spoken(known(instruments, slot.instrument))} in ${slot.slot} (${slot.quantity})`,
+              ),
             },
           ]
         : [],

@@ -23,7 +23,7 @@ type Band = PlateMapView["bands"][number];
 /** What a variant hands over that the plain technique does not. */
 function apart(hand: string, plain: string): string {
   const known = new Set(plain.split(", "));
-  return [...hand.split(", ").filter((word) => !known.has(word)), "the rest alike"].join(", ");
+  return [...hand.split(", ").filter((word) => !known.has(word)), "the rest the same"].join(", ");
 }
 
 function bandsOf(composing: Composing, plate: LaidPlate, { words }: Hand): readonly Band[] {

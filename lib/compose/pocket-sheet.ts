@@ -102,7 +102,8 @@ function twoFaces(
       ...face("back"),
       kind: "pocket",
       face: "back",
-      lead: rows.length < groups.length ? "Variants: pairing sheet." : "More: pairing sheet.",
+      lead:
+        rows.length < groups.length ? "Other techniques: pairing sheet." : "More: pairing sheet.",
       cautions,
       ...(saidAhead ? {} : { everyScrew }),
       rows: there,

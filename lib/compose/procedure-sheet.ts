@@ -4,11 +4,12 @@ import { exchangeables } from "../model/exchange.ts";
 import type { StepParts } from "../model/figure.ts";
 import type { ProcedureStep } from "../model/recipe.ts";
 import type { StepView } from "../model/sheet.ts";
+import { linkOf } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { type Hand, handOf } from "./hand-words.ts";
 import { drawnPlate } from "./plate-facts.ts";
-import { listed } from "./spoken.ts";
+import { capital, listed, spoken } from "./spoken.ts";
 import { cutsWanted } from "./step-cuts.ts";
 import { partsAtVerb } from "./step-parts.ts";
 import { stepsByFrame, stepView } from "./step-view.ts";
@@ -57,6 +58,27 @@ function lockable({ catalogue, derived }: Composing, families: readonly string[]
   );
 }
 
+/** What is called out for a chain, its technique with it: "Screw 3.5 cortical, offset, for compression". */
+function calledFor({ catalogue }: Composing, { screw, recipe }: Chain): string {
+  const { phrase } = known(catalogue.recipes, recipe);
+  return [known(catalogue.screws, screw).called, ...(phrase ? [phrase] : [])].join(", ");
+}
+
+/** With what each size of locking screw is tightened again: "driver 10, limiter 0.9 N·m: screw 2.7 locking", small screws first. */
+function limitersOf({ catalogue }: Composing, chains: readonly Chain[]): string {
+  const limited = chains.filter((chain) => linkOf(chain, "limiter")?.instrument !== undefined);
+  const lines = limited.map((chain) => {
+    const tools = (["driver", "limiter"] as const).flatMap((role) => {
+      const id = linkOf(chain, role)?.instrument;
+      return id === undefined ? [] : [spoken(known(catalogue.instruments, id))];
+    });
+    const { called, major } = known(catalogue.screws, chain.screw);
+    return { major, words: `${capital(called)}: ${tools.join(", ")}` };
+  });
+  const sorted = lines.sort((a, b) => a.major - b.major).map(({ words }) => words);
+  return [...new Set(sorted)].join("; ");
+}
+
 /** What goes with the screw of the first of some steps, or of the next that has one where this one exchanges instruments. */
 function handedAt(
   composing: Composing,
@@ -93,8 +115,12 @@ export function procedureSheets(composing: Composing, procedure: string): readon
       const parts = partsOf(composing, procedure, step, chain);
       const { interfaces } = catalogue;
       const frame = pictures.step(`${id}-s${index + 1}`, step.verb, parts, interfaces, size);
-      const inHand = chain === undefined ? "" : known(catalogue.screws, chain.screw).called;
-      const handedWith = unparted(handedAt(composing, hand, facts.steps.slice(index)));
+      const inHand = chain === undefined ? "" : unparted(calledFor(composing, chain));
+      const handedWith = unparted(
+        step.verb === "final-pass"
+          ? limitersOf(composing, chains)
+          : handedAt(composing, hand, facts.steps.slice(index)),
+      );
       const view = stepView(composing, step, index, { frame, inHand, handedWith });
       return step.tally === "locking-screws"
         ? { ...view, tally: Array.from({ length: most }, (_, box) => String(box + 1)) }

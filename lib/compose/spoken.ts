@@ -25,13 +25,16 @@ export function nounAndNumber(instrument: Instrument): {
   return { noun, number: instrument.mark };
 }
 
+/** True for a drill or a guide of the gliding hole, which has a number in common with others. */
+export function isGliding(instrument: Instrument): boolean {
+  const { kind } = instrument;
+  return (kind === "drill" || kind === "plain-guide") && instrument.use === "gliding";
+}
+
 /** An instrument as it is asked for aloud ("drill 2.7", "gliding drill 3.5", "limiter 1.6 N·m"). */
 export function spoken(instrument: Instrument): string {
   const { noun, number } = nounAndNumber(instrument);
-  const gliding =
-    (instrument.kind === "drill" || instrument.kind === "plain-guide") &&
-    instrument.use === "gliding";
-  return `${gliding ? "gliding " : ""}${noun} ${number}`.trimEnd();
+  return `${isGliding(instrument) ? "gliding " : ""}${noun} ${number}`.trimEnd();
 }
 
 /** What else tells the instrument apart at a glance, or nothing: ground rings, what a guide's end says. */

@@ -91,7 +91,7 @@ function leftOut(
   const when = skip.when.replace(/\.$/, "").replace(/^./u, (first) => first.toLowerCase());
   return skip.by === "surgeon"
     ? { skip: `Only if the surgeon asks: ${when}.`, aside: "" }
-    : { skip: "", aside: `Not where ${when}: instructions for use or local protocol decide.` };
+    : { skip: "", aside: `Left out where ${when}: instructions for use or local protocol decide.` };
 }
 
 /** Whether a step hands a tap that its screw cannot do without. */

@@ -1,6 +1,6 @@
-/** Words joined by commas or a colon, each part kept whole on its line by no-break spaces: a size never parts from its noun. */
+/** Words joined by commas, a colon or a semicolon, each part kept whole on its line by no-break spaces: a size never parts from its noun. */
 export function unparted(words: string): string {
-  return words.replace(/(?<![,:]) /g, "\u00a0");
+  return words.replace(/(?<![,:;]) /g, "\u00a0");
 }
 
 /** Words in which no number parts from the word before it or from its unit after it. */

@@ -10,7 +10,7 @@ export const Mishap = z.strictObject({
   acts: z.array(sentence).min(1).max(4).describe("What is done, in order, as read aloud"),
   decides: z.literal("surgeon").optional().describe("Marks that the surgeon decides"),
   fetch: z
-    .enum(["pilot-drill", "removal-kit"])
+    .enum(["drill", "removal-kit"])
     .optional()
     .describe("What is fetched; the trays say where it lies"),
   source: Source,

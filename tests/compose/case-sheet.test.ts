@@ -92,3 +92,32 @@ describe("a caution on the card of a technique", () => {
     }
   });
 });
+
+describe("an order of work", () => {
+  const stepsOf = (id: string): StepView["steps"] => {
+    const card = sheets.find((sheet) => sheet.id === id);
+    return card?.kind === "steps" ? card.steps : [];
+  };
+  const spaced = (words = ""): string => words.replaceAll("\u00a0", " ");
+
+  test("calls a screw out with its technique", () => {
+    expect(stepsOf("pebblefin-procedure-hook-plate").map(({ inHand }) => spaced(inHand))).toEqual([
+      ...["", "", ""],
+      "Screw 3.5 cortical, offset, for compression",
+      "Screw 2.7 cortical, as lag screw",
+      "Screw 3.5 cortical",
+      ...["", ""],
+    ]);
+  });
+
+  test("names driver and limiter of every size that its last pass tightens again", () => {
+    const last = (id: string) =>
+      spaced(stepsOf(id).find(({ verb }) => verb === "Tighten all again")?.handedWith);
+    expect(last("pebblefin-procedure-lower-fibula-locking")).toBe(
+      "Screw 2.7 locking: driver 10, limiter 0.9 N·m; Screw 3.5 locking: driver 20, limiter 1.6 N·m",
+    );
+    expect(last("gatepost-procedure-upper-shin-locking")).toBe(
+      "Screw 5.0 locking: driver 30, limiter 3.8 N·m",
+    );
+  });
+});

@@ -161,7 +161,7 @@ describe("composing", () => {
         [
           "threaded part: Screw 3.5 locking: sleeve 3.5, drill 2.7, driver 20, limiter 1.6 N·m",
           "plain part: Screw 3.5 cortical: guide 2.5 centred, drill 2.5, driver 20, by hand",
-          "plain part: Screw 3.5 cortical, offset, for compression: guide 2.5 offset, the rest alike",
+          "plain part: Screw 3.5 cortical, offset, for compression: guide 2.5 offset, the rest the same",
         ],
       ],
     ]);
@@ -194,7 +194,7 @@ describe("composing", () => {
     expect(steps.map(({ inHand, handedWith }) => [inHand, handedWith])).toEqual([
       ["", ""],
       [
-        "Screw 3.5 cortical",
+        "Screw\u00a03.5\u00a0cortical",
         "guide\u00a02.5\u00a0centred, drill\u00a02.5, driver\u00a020, by\u00a0hand",
       ],
     ]);
@@ -218,19 +218,19 @@ describe("composing", () => {
       ["2", "S2 threaded part", "surgeon decides"],
     ]);
     expect(pull.filter(({ what }) => /sleeve|gauge|drill 2.5|driver/.test(what))).toEqual([
-      { what: "drill 2.5", place: "Small tray, slot A1", status: "in tray" },
-      { what: "gauge 10–70", place: "Small tray, slot A4", status: "not checked" },
-      { what: "driver 20", place: "in no tray of this site", status: "missing" },
-      { what: "sleeve 3.5", place: "Small tray, slot A3", status: "missing" },
+      { what: "drill 2.5", pieces: "1 of 2", place: "Small tray, A1", status: "in tray" },
+      { what: "gauge 10–70", pieces: "1", place: "Small tray, A4", status: "not checked" },
+      { what: "driver 20", pieces: "1 of 0", place: "in no tray of this site", status: "missing" },
+      { what: "sleeve 3.5", pieces: "1 of 0", place: "Small tray, A3", status: "missing" },
     ]);
     expect(pull.find(({ what }) => what.startsWith("tap"))?.what).toBe("tap 3.5, if asked");
     expect(missing.lines).toContainEqual({
       subject: "Missing: sleeve 3.5",
-      words: "(Small tray, slot A3).",
+      words: "(Small tray, A3).",
     });
     expect(missing.lines).toContainEqual({
       subject: "Not checked: gauge 10–70",
-      words: "(Small tray, slot A4).",
+      words: "(Small tray, A4).",
     });
   });
 

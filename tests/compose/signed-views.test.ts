@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { sheetViews } from "../../lib/compose/compose.ts";
 import { signedViews } from "../../lib/compose/signed-views.ts";
 import type { SignOff } from "../../lib/model/sign-off.ts";
+import { demo } from "../fixtures/demo-library.ts";
 import { minnow } from "./minnow.ts";
 
 const signOff = (found_in: string): SignOff => ({
@@ -61,4 +62,20 @@ describe("a signed finding", () => {
     expect(sheets.length).toBeGreaterThan(0);
     for (const { shows } of sheets) expect(shows).toContain("sign-off/it-suits");
   });
+});
+
+test("A signature under an empty length stands on the case sheets that show its screw, and on no other.", () => {
+  const cases = [...demo.catalogue.cases.values()];
+  const signed = cases.filter(({ id, plan }) => {
+    const chains = demo.derived.chains.filter(({ zone, screw, recipe }) =>
+      plan.some((one) => one.zone === zone && one.screw === screw && one.recipe === recipe),
+    );
+    const shows = [`case/${id}`, ...chains.map((chain) => `chain/${chain.id}`)];
+    return signedViews(demo, { kind: "case", system: "pebblefin", shows }).some(
+      (one) => one.id === "brackenhollow-cortical-36",
+    );
+  });
+  const showing = cases.filter(({ plan }) => plan.some(({ screw }) => screw === "cortical-35"));
+  expect(signed).toEqual(showing);
+  expect(signed.length).toBeLessThan(cases.length);
 });

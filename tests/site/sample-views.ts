@@ -265,7 +265,7 @@ function steps(): StepView {
       step(2, "Measure", "gauge 10–70", {
         decides: "Surgeon decides",
         skip: "Only if the surgeon asks: the screw cuts its own thread.",
-        aside: "Not where the marks were read: instructions for use or local protocol decide.",
+        aside: "Left out where the marks were read: instructions for use or local protocol decide.",
       }),
       step(3, "Tighten to the limit", "limiter 1.6 N·m", {
         handedWith: "driver 20, handle S",

@@ -4,7 +4,7 @@ import type { Breach, Rule } from "../../model/rule.ts";
 import { fails, passes } from "../example.ts";
 
 const said = {
-  "pilot-drill": /\b(second|spare|other|new) drill\b/i,
+  drill: /\b(second|spare|other|new) drill\b/i,
   "removal-kit": /\bremoval kit\b/i,
 } as const satisfies Readonly<Record<NonNullable<Mishap["fetch"]>, RegExp>>;
 const stops = /^stop\b/i;
@@ -27,7 +27,7 @@ const broken = (more: object) => ({
     name: "The drill breaks",
     order: 1,
     acts: ["Stop.", "Hand a second drill."],
-    fetch: "pilot-drill",
+    fetch: "drill",
     source: { document: "pebblefin-ifu", section: "Table 1" },
     ...more,
   },
@@ -47,17 +47,13 @@ export const mishapSaysWhatIsFetched: Rule = {
     for (const mishap of catalogue.mishaps.values()) yield* faults(mishap);
   },
   examples: [
-    passes("said and found", "A second drill is handed; fetch is pilot-drill.", broken({})),
+    passes("said and found", "A second drill is handed; fetch is drill.", broken({})),
     fails(
       "said, not found",
       "A second drill is handed, and fetch is not there.",
       broken({ fetch: undefined }),
     ),
-    fails(
-      "found, not said",
-      "Fetch is pilot-drill, and no act hands one.",
-      broken({ acts: ["Stop."] }),
-    ),
+    fails("found, not said", "Fetch is drill, and no act hands one.", broken({ acts: ["Stop."] })),
     fails(
       "stopped too late",
       "The drill is handed first, then everything stops.",

@@ -69,7 +69,7 @@ const titles: Readonly<Record<SectionView, (parts: SectionParts) => string>> = {
   seated: ({ screw, zone, depth }) =>
     `${screw.called} seated in ${zone.name}${depth === "near-cortex" ? ", near side only" : ""}`,
   "lag-holes": ({ screw, zone }) =>
-    `The two holes for ${screw.name} as lag screw through ${zone.name}`,
+    `The two holes for ${screw.called.replace(/^S/, "s")} as lag screw through ${zone.name}`,
   "lag-seated": ({ screw, zone }) => `${screw.called} as lag screw through ${zone.name}`,
 };
 
