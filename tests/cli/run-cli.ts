@@ -1,13 +1,16 @@
 import { spawnSync } from "node:child_process";
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { onTestFinished } from "vitest";
 import { asJavaScript } from "../../lib/setup/as-javascript.mjs";
 import { places } from "../../lib/setup/places.mjs";
 
 /** The command line as it runs. */
 export const program = await asJavaScript(places.commandLine);
+
+/** What the command line is given besides our own variables, as when it is started by hand: where its drawings are kept. */
+export const variables = { TRAYLEAF_FIGURES: join(dirname(program), "figures.json") };
 
 /** What a run of the command line printed, and its exit code. */
 export type Ran = { readonly code: number | null; readonly out: string; readonly error: string };
@@ -20,7 +23,7 @@ export function trayleaf(
   const { SOURCE_DATE_EPOCH: _day, ...inherited } = process.env;
   const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...words], {
     encoding: "utf8",
-    env: { ...inherited, NO_COLOR: "1", ...environment },
+    env: { ...inherited, ...variables, NO_COLOR: "1", ...environment },
   });
   return { code: status, out: stdout, error: stderr };
 }

@@ -4,19 +4,23 @@ import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { describe, expect, it } from "vitest";
 import { filesBelow, sha256, writeManifest } from "../../lib/publish/manifest.ts";
-import { ownFolder, program } from "../cli/run-cli.ts";
+import { ownFolder, program, variables } from "../cli/run-cli.ts";
+import { smallLibrary } from "../fixtures/small-library.ts";
 
 const slow = 240_000;
-const words = [program, "build", "--no-pdf", "--today", "2026-11-25"];
+const env = { ...process.env, ...variables };
 
-/** A folder with an earlier build of one page beside nothing else. */
-function earlier(): { home: string; out: string } {
+/** A folder with an earlier build of one page beside nothing else, and the words that build into it anew. */
+function earlier(): { home: string; out: string; words: readonly string[] } {
   const home = ownFolder();
   const out = join(home, "dist");
   mkdirSync(out);
   writeFileSync(join(out, "index.html"), "the earlier page");
   writeManifest(out, { inputs: "x", summary: [], prints: {} });
-  return { home, out };
+  const library = join(ownFolder(), "library");
+  smallLibrary(library);
+  const asked = ["--no-pdf", "--today", "2026-11-25", "--library", library, "--out", out];
+  return { home, out, words: [program, "build", ...asked] };
 }
 const hashOf = (out: string): string =>
   sha256(
@@ -30,16 +34,16 @@ describe("a build that is cut off", () => {
   it(
     "leaves the earlier build untouched when it is killed as it writes, and the next one recovers",
     async () => {
-      const { home, out } = earlier();
+      const { home, out, words } = earlier();
       const before = hashOf(out);
-      const child = spawn(process.execPath, [...words, "--out", out], { stdio: "ignore" });
+      const child = spawn(process.execPath, words, { stdio: "ignore", env });
       const ended = new Promise((done) => child.once("close", done));
       while (stagings(home).length === 0 && child.exitCode === null) await wait(20);
       child.kill("SIGKILL");
       await ended;
       expect(stagings(home)).toHaveLength(1);
       expect(hashOf(out)).toBe(before);
-      const { status } = spawnSync(process.execPath, [...words, "--out", out]);
+      const { status } = spawnSync(process.execPath, words, { env });
       expect(status).toBe(0);
       expect(readdirSync(home)).toEqual(["dist"]);
       expect(existsSync(join(out, "cards"))).toBe(true);
@@ -50,12 +54,12 @@ describe("a build that is cut off", () => {
   it(
     "stops with 3 and changes nothing when a file cannot be written to its end",
     () => {
-      const { home, out } = earlier();
+      const { home, out, words } = earlier();
       const before = hashOf(out);
       const { status, stderr } = spawnSync(
         "sh",
-        ["-c", 'ulimit -f 64; exec "$0" "$@"', process.execPath, ...words, "--out", out],
-        { encoding: "utf8", env: { ...process.env, TSX_DISABLE_CACHE: "1" } },
+        ["-c", 'ulimit -f 64; exec "$0" "$@"', process.execPath, ...words],
+        { encoding: "utf8", env },
       );
       expect(stderr).toContain("a file may not be that large (EFBIG)");
       expect(status).toBe(3);

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as after } from "node:timers/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { program } from "../cli/run-cli.ts";
+import { program, variables } from "../cli/run-cli.ts";
 import { smallLibrary } from "../fixtures/small-library.ts";
 
 const home = mkdtempSync(join(tmpdir(), "trayleaf-served-"));
@@ -32,7 +32,7 @@ const kept = (): string[] => readdirSync(home).filter((name) => name.startsWith(
 beforeAll(async () => {
   smallLibrary(library);
   const words = [program, "serve", "--library", library];
-  child = spawn(process.execPath, words, { env: { ...process.env, TMPDIR: home } });
+  child = spawn(process.execPath, words, { env: { ...process.env, ...variables, TMPDIR: home } });
   child.stdout?.on("data", (part) => {
     said += part;
   });
