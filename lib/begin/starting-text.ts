@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { bareSchema } from "../model/bare-schema.ts";
 import { type DefinitionKind, definitions } from "../model/definition.ts";
 
 type Schema = z.core.$ZodType;
@@ -14,12 +15,6 @@ const samples = [
   "2026-01-01",
   "9520000000127",
 ];
-
-function bare(schema: Schema): Schema {
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault)
-    return bare(schema.def.innerType);
-  return schema instanceof z.ZodPipe ? bare(schema.def.in) : schema;
-}
 
 function described(schema: Schema): string {
   const own = z.globalRegistry.get(schema)?.description;
@@ -38,12 +33,12 @@ const scalar = (value: unknown): string =>
 
 /** The words a schema chooses among, for its comment; none when it does not choose. */
 function choices(schema: Schema): string[] {
-  const inner = bare(schema);
+  const inner = bareSchema(schema);
   return inner instanceof z.ZodEnum ? Object.values(inner.enum).map(String) : [];
 }
 
 function chosen(schema: Schema, word: string | undefined): Schema {
-  const union = bare(schema);
+  const union = bareSchema(schema);
   if (!(union instanceof z.ZodUnion)) return union;
   const { options } = union.def;
   const named =
@@ -52,7 +47,7 @@ function chosen(schema: Schema, word: string | undefined): Schema {
       (option) =>
         word !== undefined && option._zod.propValues?.[union.def.discriminator]?.has(word),
     );
-  return bare(named || (options[0] as Schema));
+  return bareSchema(named || (options[0] as Schema));
 }
 
 function exampleOf(schema: Schema, word?: string): unknown {

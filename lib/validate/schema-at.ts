@@ -1,20 +1,10 @@
 import { z } from "zod";
+import { bareSchema } from "../model/bare-schema.ts";
 import { nearestName } from "../model/nearest-name.ts";
-
-/** A schema without what merely wraps it: optional, default, transform. Reads zod's definition objects; the one place that does. */
-export function bare(schema: z.core.$ZodType): z.core.$ZodType {
-  if (
-    schema instanceof z.ZodOptional ||
-    schema instanceof z.ZodDefault ||
-    schema instanceof z.ZodNullable
-  )
-    return bare(schema.def.innerType);
-  return schema instanceof z.ZodPipe ? bare(schema.def.in) : schema;
-}
 
 /** The keys an object schema has; none for other schemas. */
 export function keysOf(schema: z.core.$ZodType): string[] {
-  const object = bare(schema);
+  const object = bareSchema(schema);
   return object instanceof z.ZodObject ? Object.keys(object.shape) : [];
 }
 
@@ -22,7 +12,7 @@ const isRecord = (data: unknown): data is Record<string, unknown> =>
   typeof data === "object" && data !== null && !Array.isArray(data);
 
 function likeness(option: z.core.$ZodType, data: Record<string, unknown>): number {
-  const object = bare(option);
+  const object = bareSchema(option);
   if (!(object instanceof z.ZodObject)) return -1000;
   const keys = Object.keys(object.shape);
   const present = Object.keys(data);
@@ -45,7 +35,7 @@ function likeness(option: z.core.$ZodType, data: Record<string, unknown>): numbe
 
 /** The branch of a union that the data means: by its discriminator, else the one whose keys it mostly has. */
 export function branch(schema: z.core.$ZodType, data: unknown): z.core.$ZodType {
-  const union = bare(schema);
+  const union = bareSchema(schema);
   if (!(union instanceof z.ZodUnion) || !isRecord(data)) return union;
   const options = union.def.options;
   if (union instanceof z.ZodDiscriminatedUnion) {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { bareSchema } from "../../lib/model/bare-schema.ts";
 import { definitions } from "../../lib/model/definition.ts";
 import { asNumber, slips } from "../../lib/validate/number-words.ts";
-import { bare, schemaAt } from "../../lib/validate/schema-at.ts";
+import { schemaAt } from "../../lib/validate/schema-at.ts";
 import { validate } from "../../lib/validate/validate.ts";
 
 const term = { term: "sleeve", means: "A tube." };
@@ -95,7 +96,7 @@ describe("a number out of range is told what it may have been", () => {
 
 test("every field of every kind leads to a schema that is bare of its wrapping", () => {
   for (const { schema } of Object.values(definitions))
-    expect(bare(bare(schema))).toBe(bare(schema));
+    expect(bareSchema(bareSchema(schema))).toBe(bareSchema(schema));
   expect(
     schemaAt(definitions.tray.schema, ["slots", 0, "at", 1], { slots: [{ holds: "rack" }] })?._zod
       .def.type,

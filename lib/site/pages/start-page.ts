@@ -58,11 +58,11 @@ function caseLinks({ catalogue, sheets, today }: SiteInput): readonly Link[] {
   });
 }
 
-/** The start page: a search, three doors by what the reader has before the eyes, then a shelf for each of the three users. */
-export function startPage(input: SiteInput): Page {
+/** Three doors by what the reader has before the eyes. */
+function doorsOf(input: SiteInput): readonly Door[] {
   const { catalogue } = input;
   const { hand, plate, tray } = pictures(input);
-  const doors: readonly Door[] = [
+  return [
     {
       id: "hand",
       title: "What is in my hand?",
@@ -95,9 +95,80 @@ export function startPage(input: SiteInput): Page {
       groups: bySystem(input, catalogue.trays, trayLink),
     },
   ];
+}
+
+/** A shelf for each of the three users. */
+function shelvesOf(input: SiteInput): readonly Door[] {
+  const { catalogue } = input;
+  return [
+    {
+      id: "case",
+      title: "For one case",
+      text: "What to bring, and the order of work.",
+      groups: [
+        { name: "Cases", links: caseLinks(input) },
+        {
+          name: "Orders of work",
+          links: [...catalogue.procedures.keys()].map((id) => procedureLink(input, id)),
+        },
+      ],
+    },
+    {
+      id: "teaching",
+      title: "For teaching",
+      text: "Every card, to print and laminate.",
+      groups: [
+        {
+          name: "Cards",
+          links: [{ text: "All cards", to: "cards/index.html" }, ...packLinks(input)],
+        },
+        {
+          name: "Practice and pictures",
+          links: [
+            { text: "Practice sheets", to: "practice/index.html" },
+            { text: "Every drawing and its numbers", to: "gallery/index.html" },
+            { text: "In grey and to colour-blind eyes", to: "proof/index.html" },
+          ],
+        },
+        {
+          name: "Systems and techniques",
+          links: [
+            ...[...catalogue.systems.keys()].map((id) => systemLink(input, id)),
+            { text: "All techniques", to: "techniques/index.html" },
+          ],
+        },
+      ],
+    },
+    {
+      id: "library",
+      title: "For the hospital's library",
+      text: "To keep a copy of this site.",
+      groups: [
+        {
+          name: "Hosting",
+          links: [
+            { text: "How to host this", to: "hosting/index.html" },
+            { text: "Everything in one zip", to: "trayleaf-site.zip" },
+          ],
+        },
+        {
+          name: "Trust",
+          links: [
+            { text: "About and safety", to: "about/index.html" },
+            { text: "What the rules found", to: "findings/index.html" },
+          ],
+        },
+      ],
+    },
+  ];
+}
+
+/** The start page: a search, the doors, then the shelves. */
+export function startPage(input: SiteInput): Page {
+  const doors = doorsOf(input);
   return {
     path: "index.html",
-    title: catalogue.publisher.logo_text,
+    title: input.catalogue.publisher.logo_text,
     titled: true,
     blocks: [
       {
@@ -110,70 +181,7 @@ export function startPage(input: SiteInput): Page {
         links: doors.map(({ id, title }) => ({ text: title, to: `index.html#${id}` })),
       },
       { kind: "doors", doors },
-      {
-        kind: "doors",
-        doors: [
-          {
-            id: "case",
-            title: "For one case",
-            text: "What to bring, and the order of work.",
-            groups: [
-              { name: "Cases", links: caseLinks(input) },
-              {
-                name: "Orders of work",
-                links: [...catalogue.procedures.keys()].map((id) => procedureLink(input, id)),
-              },
-            ],
-          },
-          {
-            id: "teaching",
-            title: "For teaching",
-            text: "Every card, to print and laminate.",
-            groups: [
-              {
-                name: "Cards",
-                links: [{ text: "All cards", to: "cards/index.html" }, ...packLinks(input)],
-              },
-              {
-                name: "Practice and pictures",
-                links: [
-                  { text: "Practice sheets", to: "practice/index.html" },
-                  { text: "Every drawing and its numbers", to: "gallery/index.html" },
-                  { text: "In grey and to colour-blind eyes", to: "proof/index.html" },
-                ],
-              },
-              {
-                name: "Systems and techniques",
-                links: [
-                  ...[...catalogue.systems.keys()].map((id) => systemLink(input, id)),
-                  { text: "All techniques", to: "techniques/index.html" },
-                ],
-              },
-            ],
-          },
-          {
-            id: "library",
-            title: "For the hospital's library",
-            text: "To keep a copy of this site.",
-            groups: [
-              {
-                name: "Hosting",
-                links: [
-                  { text: "How to host this", to: "hosting/index.html" },
-                  { text: "Everything in one zip", to: "trayleaf-site.zip" },
-                ],
-              },
-              {
-                name: "Trust",
-                links: [
-                  { text: "About and safety", to: "about/index.html" },
-                  { text: "What the rules found", to: "findings/index.html" },
-                ],
-              },
-            ],
-          },
-        ],
-      },
+      { kind: "doors", doors: shelvesOf(input) },
     ],
   };
 }

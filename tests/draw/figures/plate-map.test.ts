@@ -202,3 +202,24 @@ test("a zone is drawn as large as its data says", () => {
   expect(radii).toContain(Math.round(4.5 * scale * 1000) / 1000);
   expect(radii).toContain(Math.round(2.5 * scale * 1000) / 1000);
 });
+
+test("a map says in words which side a plate is for, which end lies towards the body and where it may be bent", () => {
+  const row = ["S1", "S2", "S3"].map((label, index) => hole(label, "plain-oblong", 10 * index, 0));
+  const [bar] = plates;
+  if (bar === undefined) throw new Error("no plate");
+  const { holes: _, ...body } = bar;
+  const said = (plate: Partial<LaidPlate>, bends: readonly (readonly [string, string])[] = []) =>
+    plateMap("map", { ...body, holes: row, ...plate }, paper, {
+      side: { thickness: { shaft: 3000 }, bends },
+    });
+  expect(said({ side: "none", proximal: "start" }).description).toMatch(
+    /^Seen from its upper face, no side; the left end lies towards the body\. /,
+  );
+  expect(said({ side: "left", proximal: "end" }).description).toMatch(
+    /^Seen from its upper face, left side; the right end lies towards the body\. /,
+  );
+  const bends = (figure: ReturnType<typeof said>) =>
+    figure.facts?.filter(([what]) => what === "bend zones");
+  expect(bends(said({}))).toEqual([]);
+  expect(bends(said({}, [["S1", "S2"]]))).toEqual([["bend zones", "S1 to S2"]]);
+});
