@@ -9,7 +9,7 @@ import { change } from "./verdict-of.ts";
 const plain = derive(referenceLibrary());
 
 /** Lists that are sets: what they name in which order says nothing. */
-const sets = new Set(["permits", "zone_kinds", "screw_classes", "needs", "drives"]);
+const sets = new Set(["permits", "zone_kinds", "screw_classes", "needs", "drives", "variants"]);
 
 /** The catalogue with its maps, the keys of its objects and its sets in an order that the seed decides. */
 function shuffled(catalogue: Catalogue, seed: number): Catalogue {

@@ -27,12 +27,10 @@ function telling(shape: Shape, marked: boolean): Stretch {
   return { from, to: Math.min(to, from + tip), at: 0 };
 }
 
-const hasRings = (instrument: Instrument): boolean =>
-  instrument.kind === "drill" && (instrument.bands ?? 0) > 0;
+const ringsOf = (one: Instrument): number => (one.kind === "drill" ? (one.bands ?? 0) : 0);
 
 function shapesOf(pair: readonly Instrument[], interfaces: Interfaces) {
-  const differ = new Set(pair.map((one) => (one.kind === "drill" ? (one.bands ?? 0) : 0))).size > 1;
-  const marked = differ && pair.some(hasRings);
+  const marked = new Set(pair.map(ringsOf)).size > 1;
   return pair.map((instrument) => {
     const shape = instrumentShape(instrument, interfaces);
     const close = { segments: shape.segments };
