@@ -24,8 +24,9 @@ export function inOrder(findings: readonly LocatedFinding[]): LocatedFinding[] {
   );
 }
 
-/** A file may hold characters that steer a terminal; each is shown as one that says it is unknown. */
-const visible = (text: string): string => text.replace(/[\p{Cc}\p{Cf}]/gu, "\uFFFD");
+/** A file may hold characters that steer a terminal; each is shown as one that says it is unknown, a tab as an arrow. */
+const visible = (text: string): string =>
+  text.replaceAll("\t", "\u2192").replace(/[\p{Cc}\p{Cf}]/gu, "\uFFFD");
 
 /** Who signed a finding, or how it can be: the lines that a sign-off repeats. */
 function signingLines({ rule, severity, place, message, signed }: LocatedFinding): string[] {

@@ -52,6 +52,11 @@ describe("composing", () => {
     ]);
   });
 
+  test("gives a square code to every sheet but the two small faces of a pocket card", () => {
+    const without = sheets.filter(({ cardCode }) => cardCode === undefined);
+    expect(without.map(({ id }) => id)).toEqual(["minnow-pocket-front", "minnow-pocket-back"]);
+  });
+
   test("says the same twice for the same facts", () => {
     expect(compose(minnow)).toEqual(sheets);
   });

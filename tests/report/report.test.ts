@@ -162,9 +162,10 @@ test("hidden characters of a file never reach the terminal", () => {
   const hostile = {
     ...finding("stop", "a\u001B[2J.yaml", 1),
     message: "x\u202Ey",
-    frame: ["   1 | \u0007"],
+    frame: ["   1 | \u0007\tb"],
   };
   const out = reportText([hostile], { library: "", colour: false });
   expect(out.replaceAll("\n", "")).not.toMatch(/[\p{Cc}\p{Cf}]/u);
   expect(out).toContain("a\uFFFD[2J.yaml:1:7  STOP  x\uFFFDy");
+  expect(out).toContain("   1 | \uFFFD\u2192b");
 });

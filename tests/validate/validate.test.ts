@@ -37,6 +37,16 @@ describe("an id is its file's name", () => {
       ]);
     },
   );
+  test("a folder of a system is named alike, and its cure is told", () => {
+    const told = (system: string) =>
+      validate([{ ...source("sleeve", "x.yaml"), system }]).findings.map(
+        ({ message, fix }) => `${message} ${fix}`,
+      );
+    expect(told("Pebble Fin")).toEqual([
+      'Expected a folder name of a-z, 0-9 and single hyphens, got "Pebble Fin" Rename the folder to pebble-fin.',
+    ]);
+    expect([told("pebble-fin"), told("general")]).toEqual([[], []]);
+  });
   test("two files with one id, or ids that differ in case only, are refused", () => {
     expect(told(source("a", "glossary/a.yaml"), source("a", "more/a.yaml"))).toEqual([
       'id-is-unique: Duplicate term id "a" (first at glossary/a.yaml:1)',

@@ -46,6 +46,18 @@ describe("a plate from the side", () => {
     },
   );
 
+  test("names one thickness by itself, and head and shaft where they differ", () => {
+    const thick = (thickness: { readonly head?: number; readonly shaft: number }) =>
+      plateSide("s", straight(), { thickness, bends: [] }, 190).facts?.filter(([, value]) =>
+        /thick|^3\.3/.test(value),
+      );
+    expect(thick({ shaft: 3300 })).toEqual([["thickness", "3.3 mm"]]);
+    expect(thick({ head: 1600, shaft: 2400 })).toEqual([
+      ["head", "1.6 mm thick"],
+      ["shaft", "2.4 mm thick"],
+    ]);
+  });
+
   test("moves with its thickness", () => {
     const measure = (shaft: number): number => {
       const { svg } = plateSide("s", straight(), { thickness: { shaft }, bends: [] }, 190);
