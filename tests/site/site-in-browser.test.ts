@@ -37,6 +37,13 @@ const smallTargets = `[...document.querySelectorAll(".chrome a:not(.skip-link), 
 /** How far the page can be scrolled sideways, px. */
 const sideways = `document.documentElement.scrollWidth - document.documentElement.clientWidth`;
 
+/** What of a sheet stands beyond the edge of the screen, or of a piece of the page that would have to be scrolled. */
+const beyond = `[
+  ...[...document.querySelectorAll(".paper")].filter((one) => one.scrollWidth > one.clientWidth),
+  ...[...document.querySelectorAll(".sheet *")].filter(
+    (one) => one.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5),
+].map((one) => one.outerHTML.slice(0, 120))`;
+
 /** Every element of a sheet with its place in it, colours and type, as one text. */
 const looks = `(() => {
   const sheet = document.querySelector(".sheet");
@@ -116,6 +123,39 @@ describe("the site opened from a folder", () => {
       await tab.close();
     },
     30_000,
+  );
+
+  it.each(
+    ["pebblefin-pairing-plates", "gatepost-pairing-lag"].flatMap((card) =>
+      [360, 412].map((width) => [card, width] as const),
+    ),
+  )(
+    "shows all of %s on a screen %i px wide with nothing to be moved sideways",
+    async (card, width) => {
+      const { tab, noise } = await openTab(browser, home, width);
+      for (const paper of ["a4", "letter"]) {
+        await tab.goto(`${home}/cards/${card}/${paper}-landscape.html`);
+        const shown = {
+          page: await tab.evaluate(sideways),
+          beyond: await tab.evaluate(beyond),
+          told: await tab.$$eval(".cell .noun", (nouns) =>
+            nouns
+              .filter((noun) => noun.getClientRects().length === 0)
+              .map((noun) => noun.outerHTML),
+          ),
+          found: await audit(tab, []),
+        };
+        expect({ noise, ...shown }).toEqual({
+          noise: [],
+          page: 0,
+          beyond: [],
+          told: [],
+          found: [],
+        });
+      }
+      await tab.close();
+    },
+    60_000,
   );
 
   it("has an audit that sees grey on grey", async () => {
