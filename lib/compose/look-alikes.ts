@@ -4,6 +4,7 @@ import { mm } from "../model/measure.ts";
 import { plateName } from "../model/plate-name.ts";
 import type { WarningLine } from "../model/sheet-frame.ts";
 import type { Composing } from "./composing.ts";
+import { drawnPlate } from "./plate-facts.ts";
 import { capital, listed, spoken, tellTale } from "./spoken.ts";
 import { sizesWhole, unparted } from "./unparted.ts";
 
@@ -55,6 +56,25 @@ export function partnerWords(
   if (other === undefined) throw new Error(`${id} is neither part of the pair`);
   const name = after(nameOf(told, id), nameOf(told, other));
   return { name: unbroken(name), seen: unbroken(seenOn(pair, other)) };
+}
+
+/** Each plate that a plate is taken for, other than its own other side, with what is seen on it and on this one. */
+export function plateAlikeLines(
+  told: Pick<Composing, "catalogue" | "derived">,
+  plate: string,
+): readonly WarningLine[] {
+  const mirrored = (id: string): string => drawnPlate(told.catalogue, id).id;
+  return told.derived.lookAlikes.flatMap((pair) => {
+    const other = partner(pair, plate);
+    if (other === undefined || mirrored(other) === mirrored(plate)) return [];
+    const { name, seen } = partnerWords(told, pair, plate);
+    return [
+      {
+        subject: "Looks alike:",
+        words: `${name} (${seen}); here ${unbroken(seenOn(pair, plate))}.`,
+      },
+    ];
+  });
 }
 
 /** What is easily taken for what among the things handled on a sheet, the worst first: pairs of which both parts are handled, numbers that are called for several of them, pairs of which one part is. */

@@ -1,19 +1,16 @@
 import type { Figure } from "../model/figure.ts";
 import type { PlateMapView } from "../model/sheet.ts";
-import type { SheetFrame } from "../model/sheet-frame.ts";
+import type { SheetFrame, WarningLine } from "../model/sheet-frame.ts";
 import { typeFloors } from "../model/type-sizes.ts";
 import type { Composing } from "./composing.ts";
 import { notesHeight } from "./notes-height.ts";
 import { linesOf } from "./printed-lines.ts";
+import { boxLines, warningBox } from "./warning-box.ts";
 
 type Words = Pick<PlateMapView, "bands" | "everyScrew" | "legend" | "orientation">;
 
-/** What of a page goes to what: whether the table of holes is printed, the lines of the box, and the millimetres of height for the map. */
-export type MapShare = {
-  readonly listed: boolean;
-  readonly boxLines: number;
-  readonly height: number;
-};
+/** What of a page goes to what: the table of holes where it is printed, the box of traps, and the millimetres of height for the map. */
+export type MapShare = Pick<PlateMapView, "table" | "traps"> & { readonly height: number };
 
 /** Millimetres that heading, foot and gaps take; on short paper the gaps are narrower. */
 const around = { short: 21.7, high: 23 } as const;
@@ -50,7 +47,7 @@ function underHeight(
 function mapHeight(
   composing: Composing,
   words: Words,
-  { boxLines, rows }: { readonly boxLines: number; readonly rows: number },
+  { boxLines: warned, rows }: { readonly boxLines: number; readonly rows: number },
   frame: SheetFrame,
 ): number {
   const { bands, everyScrew = "" } = words;
@@ -71,25 +68,51 @@ function mapHeight(
     underHeight(composing, words, { width: page.width - 2 * page.margin, size: note }) +
     lines * body * 1.16 +
     bands.length * 1.4 +
-    Math.max(boxLines * body * 1.2 + 3, rows > 0 ? (1 + rows) * note * 1.12 : 0) +
+    Math.max(warned * body * 1.2 + 3, rows > 0 ? (1 + rows) * note * 1.12 : 0) +
     notesHeight(composing, "plate-map", frame);
   return Math.max(28, page.height - 2 * page.margin - taken);
 }
 
-/** The ways to share out a page, the fullest first: with the table of so many rows, then without it and with a higher map. */
+/** Millimetres: between the box and the table of holes, after each of its columns, and what frames the words of the box. */
+const beneath = { gap: 4, column: 1.5, frame: 5 } as const;
+const heads = { label: "hole", kind: "kind", takes: "takes screw" } as const;
+
+/** The width that a table of holes takes with the gap before it, mm; 0 for none. */
+function tableWidth({ pictures }: Composing, table: PlateMapView["table"], note: number): number {
+  if (table.length === 0) return 0;
+  const column = (of: "label" | "kind" | "takes"): number =>
+    Math.max(
+      pictures.textWidth(heads[of], note, 600),
+      ...table.map((line) => pictures.textWidth(line[of], note, of === "label" ? 700 : 400)),
+    ) + beneath.column;
+  return beneath.gap + column("label") + column("kind") + column("takes");
+}
+
+/** The ways to share out a page, the fullest first: with the table of holes, then without it and with a higher map; each with the box of
+ * traps that it has room for. */
 export function mapShares(
   composing: Composing,
   words: Words,
-  rows: number,
+  {
+    table,
+    traps,
+  }: { readonly table: PlateMapView["table"]; readonly traps: readonly WarningLine[] },
   frame: SheetFrame,
 ): readonly [MapShare, ...MapShare[]] {
-  const share = (listed: boolean, boxLines: number): MapShare => {
-    const height = mapHeight(composing, words, { boxLines, rows: listed ? rows : 0 }, frame);
-    return { listed, boxLines, height };
+  const { body, note } = typeFloors("plate-map", frame.format);
+  const share = (listed: PlateMapView["table"], most: number): MapShare => {
+    const whole = frame.format.width - 2 * frame.format.margin;
+    const width = whole - tableWidth(composing, listed, note) - beneath.frame;
+    const column = { width, size: body };
+    const room = { ...column, lines: most };
+    const box = warningBox(composing.pictures, "Goes in, and is wrong.", traps, room);
+    const lines = box.lines.length === 0 ? 0 : boxLines(composing.pictures, box.lines, column);
+    const height = mapHeight(composing, words, { boxLines: lines, rows: listed.length }, frame);
+    return { table: listed, traps: box, height };
   };
-  const plain = share(false, 3);
-  if (rows === 0 || frame.format.height < shortPaper) return [plain];
-  return [share(true, Math.max(4, Math.floor(((1 + rows) * 2.9) / 4.1))), plain];
+  const plain = share([], 3);
+  if (table.length === 0 || frame.format.height < shortPaper) return [plain];
+  return [share(table, Math.max(4, Math.floor(((1 + table.length) * 2.9) / 4.1))), plain];
 }
 
 /** The first way in which the map takes no more height than it is given; where none does, the last one, for the page's check to find. */

@@ -4,19 +4,18 @@ import { labelSpan } from "../model/label-span.ts";
 import type { LaidHole, LaidPlate } from "../model/laid-plate.ts";
 import { plateTitle } from "../model/plate-name.ts";
 import type { PlateMapView } from "../model/sheet.ts";
-import { typeFloors } from "../model/type-sizes.ts";
 import { calledOut, chainGroups, isLag } from "./chain-groups.ts";
 import type { Composing } from "./composing.ts";
 import { frames } from "./frame.ts";
 import { grouped } from "./grouped.ts";
 import { type Hand, handOf } from "./hand-words.ts";
 import { openingWords, partWords } from "./hole-symbols.ts";
+import { plateAlikeLines } from "./look-alikes.ts";
 import { otherSide, pairedMap } from "./paired-map.ts";
 import { bendWords, orientationLines, plateSide, sideWords } from "./plate-facts.ts";
 import { firstThatFits, mapShares } from "./plate-map-shares.ts";
 import { capital } from "./spoken.ts";
 import { trapLines } from "./traps.ts";
-import { warningBox } from "./warning-box.ts";
 
 type Band = PlateMapView["bands"][number];
 
@@ -48,7 +47,7 @@ function bandsOf(composing: Composing, plate: LaidPlate, { words }: Hand): reado
         });
       });
       return {
-        region: capital(holes[0].region),
+        region: `${capital(holes[0].region)} ${holes.length === 1 ? "hole" : "holes"}`,
         holes: labelSpan(holes.map(({ label }) => label)),
         pairings,
       };
@@ -115,7 +114,10 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   );
   const hand = handOf(composing, chains);
   const bands = bandsOf(composing, plate, hand);
-  const traps = trapLines(composing, [...zones], chains);
+  const traps = [
+    ...plateAlikeLines(composing, plate.plate),
+    ...trapLines(composing, [...zones], chains),
+  ];
   const table = tableOf(composing, plate);
   const side = plateSide(catalogue, plate.plate);
   const pair = [plate, otherSide(catalogue, derived, plate)] as const;
@@ -138,8 +140,8 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   };
   return frames(composing, facts).map((frame) => {
     const width = frame.format.width - 2 * frame.format.margin;
-    const { map, listed, boxLines } = firstThatFits(
-      mapShares(composing, said, table.length, frame).map((share) => () => ({
+    const shared = firstThatFits(
+      mapShares(composing, said, { table, traps }, frame).map((share) => () => ({
         ...share,
         map: pairedMap(pictures, `${id}-map`, pair, { width, height: share.height }, { side }),
       })),
@@ -148,14 +150,10 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       ...frame,
       kind: "plate-map",
       sideWords: sideWords(plate.side),
-      map,
       ...said,
-      traps: warningBox(pictures, "Goes in, and is wrong.", traps, {
-        lines: boxLines,
-        width: listed ? width - 110 : width - 8,
-        size: typeFloors("plate-map", frame.format).body,
-      }),
-      table: listed ? table : [],
+      map: shared.map,
+      traps: shared.traps,
+      table: shared.table,
     } satisfies PlateMapView;
   });
 }

@@ -161,7 +161,7 @@ describe("composing", () => {
       ]),
     ).toEqual([
       [
-        "Shaft",
+        "Shaft holes",
         "S1, S2",
         [
           "threaded part: Screw 3.5 locking: sleeve 3.5, drill 2.7, driver 20, limiter 1.6 N·m",

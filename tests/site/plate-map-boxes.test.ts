@@ -18,7 +18,7 @@ const face = (weight: number): string => {
   const data = readFileSync(file).toString("base64");
   return `@font-face{font-family:"Atkinson Hyperlegible Next";font-weight:${weight};src:url(data:font/woff2;base64,${data})}`;
 };
-const style = `<style>${[400, 600, 700].map(face).join("")}</style>`;
+const style = `<style>${[400, 600, 700].map(face).join("")}svg{font-variant-numeric:tabular-nums}</style>`;
 
 let browser: Browser;
 let page: Page;

@@ -198,7 +198,7 @@ function plateMap(): PlateMapView {
     ],
     bands: [
       {
-        region: "Head",
+        region: "Head holes",
         holes: "H1–H5",
         pairings: [
           {
@@ -209,7 +209,7 @@ function plateMap(): PlateMapView {
         ],
       },
       {
-        region: "Shaft",
+        region: "Shaft holes",
         holes: "S1–S5",
         pairings: [
           {

@@ -2,6 +2,7 @@ import { type Catalogue, known } from "../../model/catalogue.ts";
 import type { Derived } from "../../model/chain.ts";
 import type { DefinitionKind } from "../../model/definition.ts";
 import { definitionsOf } from "../../model/find-definition.ts";
+import { partner } from "../../model/look-alike.ts";
 import type { Fact } from "../../model/trace.ts";
 import { drawnPlate } from "../plate-facts.ts";
 import { slotFacts } from "../slot-facts.ts";
@@ -46,6 +47,10 @@ function ofPlate({ catalogue, derived }: Traced, id: string): readonly Named[] {
   return [
     ["plate", laid.plate],
     ["plate", drawnPlate(catalogue, laid.plate).id],
+    ...derived.lookAlikes.flatMap((pair) => {
+      const other = partner(pair, laid.plate);
+      return other === undefined ? [] : [["plate", other] as const];
+    }),
     ...laid.holes.flatMap(({ opening, zones }) => [
       ["opening", opening] as const,
       ...zones.map(({ zone }) => ["zone", zone] as const),
