@@ -10,7 +10,7 @@ import { boxLines, warningBox } from "./warning-box.ts";
 type Words = Pick<PlateMapView, "bands" | "everyScrew" | "legend" | "orientation">;
 
 /** What of a page goes to what: the table of holes where it is printed, the box of traps, and the millimetres of height for the map. */
-export type MapShare = Pick<PlateMapView, "table" | "traps"> & { readonly height: number };
+export type MapShare = Pick<PlateMapView, "table" | "traps" | "side"> & { readonly height: number };
 
 /** Millimetres that heading, foot and gaps take; on short paper the gaps are narrower. */
 const around = { short: 21.7, high: 23 } as const;
@@ -43,11 +43,18 @@ function underHeight(
   return Math.max(rows * (underMap.sign + underMap.rows), lines * size * 1.1);
 }
 
+/** What stands at the foot of the page: the lines of the box, the rows of the table, and the plate from the side. */
+type Beneath = {
+  readonly boxLines: number;
+  readonly rows: number;
+  readonly side?: Figure | undefined;
+};
+
 /** Millimetres of height that the map may take: what the heading, the bands, the box, the table and the foot leave of the page. */
 function mapHeight(
   composing: Composing,
   words: Words,
-  { boxLines: warned, rows }: { readonly boxLines: number; readonly rows: number },
+  { boxLines: warned, rows, side }: Beneath,
   frame: SheetFrame,
 ): number {
   const { bands, everyScrew = "" } = words;
@@ -68,7 +75,7 @@ function mapHeight(
     underHeight(composing, words, { width: page.width - 2 * page.margin, size: note }) +
     lines * body * 1.16 +
     bands.length * 1.4 +
-    Math.max(warned * body * 1.2 + 3, rows > 0 ? (1 + rows) * note * 1.12 : 0) +
+    Math.max(warned * body * 1.2 + 3, rows > 0 ? (1 + rows) * note * 1.12 : 0, side?.height ?? 0) +
     notesHeight(composing, "plate-map", frame);
   return Math.max(28, page.height - 2 * page.margin - taken);
 }
@@ -88,42 +95,59 @@ function tableWidth({ pictures }: Composing, table: PlateMapView["table"], note:
   return beneath.gap + column("label") + column("kind") + column("takes");
 }
 
-/** The ways to share out a page, the fullest first: with the table of holes, then without it and with a higher map; each with the box of
- * traps that it has room for. */
+/** What a page may show beneath its bands. */
+type Offered = {
+  readonly table: PlateMapView["table"];
+  readonly traps: readonly WarningLine[];
+  /** Draws a plate that its side view explains, so many millimetres wide. */
+  readonly fromSide?: (width: number) => Figure;
+};
+
+/** The width of a plate from the side beside the box, mm. */
+const sideWidth = 100;
+
+/** The ways to share out a page, the fullest first, each with the box of traps that it has room for: with the table of holes, with the
+ * table and a lower box, with the plate from the side in the table's place, and with neither and a higher map. */
 export function mapShares(
   composing: Composing,
   words: Words,
-  {
-    table,
-    traps,
-  }: { readonly table: PlateMapView["table"]; readonly traps: readonly WarningLine[] },
+  { table, traps, fromSide }: Offered,
   frame: SheetFrame,
 ): readonly [MapShare, ...MapShare[]] {
   const { body, note } = typeFloors("plate-map", frame.format);
-  const share = (listed: PlateMapView["table"], most: number): MapShare => {
+  const share = (listed: PlateMapView["table"], most: number, side?: Figure): MapShare => {
     const whole = frame.format.width - 2 * frame.format.margin;
-    const width = whole - tableWidth(composing, listed, note) - beneath.frame;
-    const column = { width, size: body };
+    const beside = side ? beneath.gap + side.width : tableWidth(composing, listed, note);
+    const column = { width: whole - beside - beneath.frame, size: body };
     const room = { ...column, lines: most };
     const box = warningBox(composing.pictures, "Goes in, and is wrong.", traps, room);
     const lines = box.lines.length === 0 ? 0 : boxLines(composing.pictures, box.lines, column);
-    const height = mapHeight(composing, words, { boxLines: lines, rows: listed.length }, frame);
-    return { table: listed, traps: box, height };
+    const under = { boxLines: lines, rows: listed.length, side };
+    const height = mapHeight(composing, words, under, frame);
+    return { table: listed, traps: box, height, ...(side && { side }) };
   };
   const plain = share([], 3);
   if (table.length === 0 || frame.format.height < shortPaper) return [plain];
-  return [share(table, Math.max(4, Math.floor(((1 + table.length) * 2.9) / 4.1))), plain];
+  const most = Math.max(4, Math.floor(((1 + table.length) * 2.9) / 4.1));
+  const sided = fromSide ? [share([], 4, fromSide(sideWidth))] : [];
+  return [share(table, most), share(table, 3), ...sided, plain];
 }
 
-/** The first way in which the map takes no more height than it is given; where none does, the last one, for the page's check to find. */
+/** The first way in which the map takes no more height than it is given and which shows what is wanted, else the first that fits;
+ * where none does, the last one, for the page's check to find. */
 export function firstThatFits<S extends MapShare & { readonly map: Figure }>(
   ways: readonly (() => S)[],
+  wanted: (way: S) => boolean = () => true,
 ): S {
+  let fitting: S | undefined;
   let last: S | undefined;
   for (const way of ways) {
     last = way();
-    if (last.map.height <= last.height + 0.01) return last;
+    if (last.map.height > last.height + 0.01) continue;
+    if (wanted(last)) return last;
+    fitting ??= last;
   }
-  if (last === undefined) throw new Error("A page has at least one way to share it out");
-  return last;
+  const found = fitting ?? last;
+  if (found === undefined) throw new Error("A page has at least one way to share it out");
+  return found;
 }

@@ -13,7 +13,7 @@ import { openingWords, partWords } from "./hole-symbols.ts";
 import { plateAlikeLines } from "./look-alikes.ts";
 import { otherSide, pairedMap } from "./paired-map.ts";
 import { bendWords, orientationLines, plateSide, sideWords } from "./plate-facts.ts";
-import { firstThatFits, mapShares } from "./plate-map-shares.ts";
+import { firstThatFits, type MapShare, mapShares } from "./plate-map-shares.ts";
 import { capital } from "./spoken.ts";
 import { trapLines } from "./traps.ts";
 
@@ -140,11 +140,17 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
   };
   return frames(composing, facts).map((frame) => {
     const width = frame.format.width - 2 * frame.format.margin;
+    const fromSide = (wide: number) => pictures.plateSide(`${id}-side`, plate, side, wide);
+    const shapely = side.thickness.head !== undefined || plate.hooks !== undefined;
+    const offered = { table, traps, ...(shapely && { fromSide }) };
+    const ways = mapShares(composing, said, offered, frame);
+    const mapped = (share: MapShare) => ({
+      ...share,
+      map: pairedMap(pictures, `${id}-map`, pair, { width, height: share.height }, { side }),
+    });
     const shared = firstThatFits(
-      mapShares(composing, said, { table, traps }, frame).map((share) => () => ({
-        ...share,
-        map: pairedMap(pictures, `${id}-map`, pair, { width, height: share.height }, { side }),
-      })),
+      ways.map((share) => () => mapped(share)),
+      ({ map, side: beneath }) => map.fromSide === true || beneath !== undefined,
     );
     return {
       ...frame,
@@ -154,6 +160,7 @@ export function plateMapSheets(composing: Composing, plate: LaidPlate): readonly
       map: shared.map,
       traps: shared.traps,
       table: shared.table,
+      ...(shared.side && { side: shared.side }),
     } satisfies PlateMapView;
   });
 }

@@ -22,6 +22,8 @@ export type Figure = {
   readonly facts?: readonly (readonly [what: string, size: string])[];
   /** Paper millimetres per millimetre, where all of it is drawn at one scale that follows from the paper. */
   readonly scale?: number;
+  /** Whether a plate's map shows the plate from the side too. */
+  readonly fromSide?: boolean;
 };
 
 /** What a step's drawing is built from: the chain's own parts, each optional. */

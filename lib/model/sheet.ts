@@ -61,6 +61,8 @@ export type PlateMapView = SheetFrame & {
     }[];
   }[];
   readonly traps: WarningBox;
+  /** The plate from the side, where its map has no room to show it. */
+  readonly side?: Figure;
   /** The same facts as a table: one line a hole. */
   readonly table: readonly {
     readonly label: string;

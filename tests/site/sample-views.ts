@@ -221,6 +221,7 @@ function plateMap(): PlateMapView {
       },
     ],
     traps: box("Goes in, and is wrong.", ["Screw 3.5 locking", "in oblong 3.5: head lodges."]),
+    side: rectangle("from-the-side", 60, 12),
     table: [
       { label: "H1", kind: "threaded", takes: "Screw 2.7 locking" },
       {

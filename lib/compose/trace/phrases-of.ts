@@ -84,6 +84,7 @@ function platePhrases(plate: Plate): Phrase[] {
       `thickness ${mm(plate.thickness.shaft)} mm`,
       `plate ${mm(plate.thickness.shaft)}`,
       `${mm(plate.thickness.shaft)} mm thick`,
+      `shaft ${mm(plate.thickness.shaft)} mm`,
     ),
     ...(plate.thickness.head === undefined
       ? []
@@ -91,7 +92,7 @@ function platePhrases(plate: Plate): Phrase[] {
           phrase(
             "thickness of the head",
             ["thickness", "head"],
-            `head ${mm(plate.thickness.head)} mm thick`,
+            `head ${mm(plate.thickness.head)} mm`,
           ),
         ]),
     ...plate.variants.map(({ holes }, index) =>

@@ -162,5 +162,5 @@ export const plateMap: Pictures["plateMap"] = (id, plate, asked, shown = {}): Fi
     ...paper,
   };
   const figure = drawFigure(id, about, (pen) => drawMap(pen, plate, map, paper, { marked, side }));
-  return { ...figure, facts, scale: map.fitted.scale };
+  return { ...figure, facts, scale: map.fitted.scale, fromSide: map.side !== undefined };
 };

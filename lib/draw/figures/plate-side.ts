@@ -11,7 +11,9 @@ import { textWidth } from "../text-widths.ts";
 import { edges, gaps, typeSizes } from "../tokens.ts";
 
 const letter = typeSizes.small;
-const [above, below, edge, beside] = [gaps.block, 9, edges.wide, 24];
+/** Room before a plate whose hooks point that way, mm. */
+const hooked = 4;
+const [above, below, edge, beside] = [gaps.block, 9, edges.wide, 28];
 
 function bends(pen: Pen, { plate, side, base, x }: SideView): void {
   const spans = bendZones(plate, side.bends).map(({ from, to }) => [inMm(from), inMm(to)] as const);
@@ -51,7 +53,7 @@ function thicknesses(pen: Pen, { side, profile, scale, base, x }: SideView, widt
     const top = base - inMm(size) * scale;
     for (const y of [top, base]) pen.line([x(place) + way, y], [at + way, y], { stroke: "hair" });
     dimension(pen, { name: `${name} thickness`.trim(), size: inMm(size) }, [at, top], [at, base]);
-    const words = `${name} ${mm(size)}`.trim();
+    const words = name === "" ? `${mm(size)} mm thick` : `${name} ${mm(size)} mm`;
     const left = way > 0 ? at + 1.6 : at - 1.6 - textWidth(words, letter, 600);
     pen.words(
       [
@@ -70,13 +72,15 @@ function thicknesses(pen: Pen, { side, profile, scale, base, x }: SideView, widt
 /** A plate from the side in true proportion: how thick it is, the axis of each hole, its hooks, and where it may be bent. */
 export const plateSide: Pictures["plateSide"] = (id, plate, side, width) => {
   const profile = sideProfile(plate, side);
-  const room = width - 2 * (beside + edge);
+  const both = profile.neck !== undefined && side.thickness.head !== undefined;
+  const left = edge + (both ? beside : plate.hooks?.at === "start" ? hooked : 0);
+  const room = width - left - beside - edge;
   const scale = Math.floor((1000 * room) / (profile.to - profile.from)) / 1000;
   const tall = Math.max(profile.thickAt(profile.from), profile.thickAt(profile.to)) * scale;
   const deep = plate.hooks === undefined ? 0 : inMm(plate.hooks.depth) * scale;
   const base = above + tall;
   const height = base + Math.max(below, deep + 2);
-  const x = (place: number): number => edge + beside + (place - profile.from) * scale;
+  const x = (place: number): number => left + (place - profile.from) * scale;
   const all: SideView = { plate, side, profile, scale, base, x };
   const { head, shaft } = side.thickness;
   const facts: NonNullable<Figure["facts"]> = [
@@ -108,7 +112,7 @@ export const plateSide: Pictures["plateSide"] = (id, plate, side, width) => {
       sideView(group, all);
       bends(group, all);
       thicknesses(group, all, width);
-      group.words([x(profile.from), letter], "this face up", { size: letter });
+      group.words([x(profile.from), letter], "from the side, this face up", { size: letter });
     }),
   );
   return { ...figure, facts };
