@@ -13,7 +13,9 @@ import { edges, gaps, typeSizes } from "../tokens.ts";
 const letter = typeSizes.small;
 /** Room before a plate whose hooks point that way, mm. */
 const hooked = 4;
-const [above, below, edge, beside] = [gaps.block, 9, edges.wide, 28];
+const [above, edge, beside] = [gaps.block, edges.wide, 28];
+/** Room beneath a plate for its holes' axes, and for the marks and words of what may be bent, mm. */
+const below = { axes: 3, bends: 9 } as const;
 
 function bends(pen: Pen, { plate, side, base, x }: SideView): void {
   const spans = bendZones(plate, side.bends).map(({ from, to }) => [inMm(from), inMm(to)] as const);
@@ -79,7 +81,8 @@ export const plateSide: Pictures["plateSide"] = (id, plate, side, width) => {
   const tall = Math.max(profile.thickAt(profile.from), profile.thickAt(profile.to)) * scale;
   const deep = plate.hooks === undefined ? 0 : inMm(plate.hooks.depth) * scale;
   const base = above + tall;
-  const height = base + Math.max(below, deep + 2);
+  const under = bendZones(plate, side.bends).length > 0 ? below.bends : below.axes;
+  const height = base + Math.max(under, deep + 2);
   const x = (place: number): number => left + (place - profile.from) * scale;
   const all: SideView = { plate, side, profile, scale, base, x };
   const { head, shaft } = side.thickness;
