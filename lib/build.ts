@@ -11,11 +11,11 @@ import type { BuiltPrint } from "./model/built.ts";
 import { type Finding, refuses } from "./model/finding.ts";
 import { keptMutation } from "./mutate.ts";
 import { keyOf, printLibrary } from "./print-library.ts";
-import { diskFault } from "./publish/disk-fault.ts";
+import { buildBeside } from "./publish/build-beside.ts";
 import { takeLock } from "./publish/lock.ts";
 import { writeManifest } from "./publish/manifest.ts";
 import { refuseOutput } from "./publish/refuse-output.ts";
-import { dropStaging, openStaging, recover, swapIn } from "./publish/staging.ts";
+import { recover } from "./publish/staging.ts";
 import { zipFolder } from "./publish/zip.ts";
 import { jsonSchemas } from "./report/json-schemas.ts";
 import { reportJson } from "./report/report-json.ts";
@@ -73,18 +73,7 @@ export async function build(options: BuildOptions): Promise<number> {
   };
   if (!catalogue || !derived || !sheets || !traces || findings.some(refuses))
     return told(findings) || 1;
-  const unlock = takeLock(out);
-  let staging: string | undefined;
-  const leave = () => {
-    if (staging) dropStaging(staging);
-    unlock();
-  };
-  const interrupted = () => process.exit(130);
-  const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
-  process.on("exit", leave);
-  for (const signal of signals) process.prependListener(signal, interrupted);
-  try {
-    staging = openStaging(out);
+  return await buildBeside(out, async (staging, done) => {
     const fragments = new Map(sheets.map((sheet) => [keyOf(sheet), renderSheet(sheet)]));
     lap("sheets as HTML");
     const printed = pdf
@@ -134,8 +123,7 @@ export async function build(options: BuildOptions): Promise<number> {
       summary: [report, ...summary],
       prints: printed?.records ?? {},
     });
-    swapIn(staging, out);
-    staging = undefined;
+    done();
     const code = told(judged);
     for (const line of summary) say(line);
     if (printed) {
@@ -144,11 +132,5 @@ export async function build(options: BuildOptions): Promise<number> {
     }
     for (const [stage, seconds] of times) say(`${seconds.toFixed(1).padStart(7)} s  ${stage}`);
     return code;
-  } catch (error) {
-    throw diskFault(error, out) ?? error;
-  } finally {
-    for (const signal of signals) process.off(signal, interrupted);
-    process.off("exit", leave);
-    leave();
-  }
+  });
 }
