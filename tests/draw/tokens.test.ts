@@ -1,9 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { join } from "node:path";
-import ts from "typescript";
+import type TypeScript from "typescript";
 import { describe, expect, test } from "vitest";
 import { dashes, dots, family, paints, strokes } from "../../lib/draw/tokens.ts";
 import { demoDrawings, demoSheets } from "../fixtures/demo-library.ts";
+
+/** Required: an import would look through all of its nine megabytes for what it exports. */
+const ts: typeof TypeScript = createRequire(import.meta.url)("typescript");
 
 const folder = "lib/draw";
 const files = readdirSync(folder, { recursive: true, encoding: "utf8" })
@@ -15,8 +19,11 @@ const held =
   /^(size|letter|note|largest|smallest|font.*|\w*(Size|LineHeight|Stroke|StrokeWidth)|stroke\w*)$/;
 
 /** The pairs of a name and a number written out beside it, destructured ones and defaults included. */
-function* written(node: ts.Node): Generator<readonly [string, string]> {
-  const pairs = (name: ts.Node, value: ts.Node | undefined): (readonly [ts.Node, ts.Node])[] => {
+function* written(node: TypeScript.Node): Generator<readonly [string, string]> {
+  const pairs = (
+    name: TypeScript.Node,
+    value: TypeScript.Node | undefined,
+  ): (readonly [TypeScript.Node, TypeScript.Node])[] => {
     if (value === undefined) return [];
     if (ts.isArrayBindingPattern(name) && ts.isArrayLiteralExpression(value))
       return name.elements.flatMap((one, index) => {
@@ -33,7 +40,11 @@ function* written(node: ts.Node): Generator<readonly [string, string]> {
         : [];
   for (const [name, value] of named)
     if (ts.isNumericLiteral(value)) yield [name.getText(), value.text];
-  for (const child of node.getChildren()) yield* written(child);
+  const children: TypeScript.Node[] = [];
+  ts.forEachChild(node, (child) => {
+    children.push(child);
+  });
+  for (const child of children) yield* written(child);
 }
 
 const literals = (text: string): readonly string[] =>
