@@ -28,6 +28,20 @@ function drawn(reading: number, add: number, [shorter, longer]: readonly [number
 }
 
 describe("a dead reading", () => {
+  test("says in words what the policy adds, when it adds anything, and how far each screw is off", () => {
+    expect(drawn(52_000, 0, [50_000, 55_000]).facts).toEqual([
+      ["reading", "52 mm"],
+      ["next shorter", "50 mm: 2 mm short"],
+      ["next longer", "55 mm: 3 mm long"],
+    ]);
+    expect(drawn(50_000, 2000, [50_000, 55_000]).facts).toEqual([
+      ["reading", "50 mm"],
+      ["with what the policy adds", "52 mm"],
+      ["next shorter", "50 mm: 2 mm short"],
+      ["next longer", "55 mm: 3 mm long"],
+    ]);
+  });
+
   test.each([
     [52_000, 0, [50_000, 55_000], 2, 3],
     [53_000, 0, [50_000, 55_000], 3, 2],

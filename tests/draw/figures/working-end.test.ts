@@ -41,6 +41,17 @@ describe("a working end", () => {
   );
 
   test.each(named)(
+    "of %s is broken off only where it is too long for its width",
+    (_name, sample) => {
+      const says = (width: number): boolean =>
+        workingEnd("w", defined(sample), sampleInterfaces, width).description.includes(
+          "broken off",
+        );
+      expect([says(1000), says(18)]).toEqual([false, true]);
+    },
+  );
+
+  test.each(named)(
     "of %s has unique ids that start with the figure's own, and no style attribute",
     (_name, sample) => {
       const svg = drawn(sample);
