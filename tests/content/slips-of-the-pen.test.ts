@@ -126,7 +126,7 @@ const slips: readonly (readonly [string, Edit, readonly string[]])[] = [
     (library) => rmSync(join(library, instruments, "sleeve-27.yaml")),
     [
       'systems/pebblefin/trays/small-instruments.yaml:20:73 Unknown instrument "sleeve-27"',
-      "systems/pebblefin/zones/threaded-27.yaml:5:11 Expected one sleeve for Screw 2.7 locking in threaded part 2.7 by locking-through-sleeve and unicortical-locking, got none",
+      "systems/pebblefin/zones/threaded-27.yaml:5:11 Expected one sleeve for Screw 2.7 locking in threaded round hole 2.7 by locking-through-sleeve and unicortical-locking, got none",
     ],
   ],
   [
