@@ -1,3 +1,4 @@
+import { setImmediate } from "node:timers/promises";
 import type { Browser } from "puppeteer";
 import { Stop } from "../model/stop.ts";
 import { endBrowser, openBrowser } from "./open-browser.ts";
@@ -13,6 +14,14 @@ const firstLine = (error: unknown): string =>
 /** A browser that fails again so soon after it was replaced, milliseconds, will go on failing. */
 const calm = 60_000;
 
+/** Reads files back and hands them over, while the browser prints the next: between two files it gets its turn. */
+async function handOver(files: Iterable<Printed>, done: (printed: Printed) => void): Promise<void> {
+  for (const printed of files) {
+    done(printed);
+    await setImmediate();
+  }
+}
+
 /** Takes groups of jobs from the queue until it is empty and prints each group at once in one browser; a browser that fails is
  * replaced, but not twice for one group, nor twice within a minute. A group that does not come out on the pages it should is printed job by job. */
 export async function printLane(
@@ -27,7 +36,7 @@ export async function printLane(
     browser = undefined;
     warm = undefined;
   };
-  const print = async (jobs: readonly PrintJob[]): Promise<readonly Printed[] | undefined> => {
+  const print = async (jobs: readonly PrintJob[]): Promise<Iterable<Printed> | undefined> => {
     browser ??= await openBrowser();
     warm ??= await whileAlive(warmPage(browser, options), browser);
     const raw = await whileAlive(printTogether(warm, jobs), browser, warm.page);
@@ -42,7 +51,7 @@ export async function printLane(
           `The browser failed twice at ${jobs.map(({ file }) => file).join(", ")}: ${fault.why}; ${firstLine(error)}.`,
           "Run again; if it stays, name another Chromium in PUPPETEER_EXECUTABLE_PATH.",
         );
-  const tried = (jobs: readonly PrintJob[]): Promise<readonly Printed[] | undefined> =>
+  const tried = (jobs: readonly PrintJob[]): Promise<Iterable<Printed> | undefined> =>
     print(jobs).catch(async (error: unknown) => {
       if (error instanceof Stop || performance.now() - fault.at < calm) throw twice(jobs, error);
       await close();
@@ -51,14 +60,18 @@ export async function printLane(
         throw twice(jobs, again);
       });
     });
+  let reading = Promise.resolve();
   try {
     for (let jobs = queue.shift(); jobs; jobs = queue.shift()) {
       const together = await tried(jobs);
-      for (const printed of together ?? []) done(printed);
-      if (!together)
-        for (const job of jobs) for (const printed of (await tried([job])) ?? []) done(printed);
+      await reading;
+      if (!together) queue.unshift(...jobs.map((job) => [job]));
+      reading = handOver(together ?? [], done);
+      reading.catch(() => undefined); // It is told when it is waited for.
     }
+    await reading;
   } finally {
+    await reading.catch(() => undefined);
     await close();
   }
 }
