@@ -42,12 +42,12 @@ type Area = { readonly box: Box; readonly rings: Rings; readonly grey: number };
 /** The letters and areas on a page, in the order of painting; in points. */
 export class PaintedPage {
   readonly letters: Letter[] = [];
-  readonly #paper: Box;
+  readonly paper: Box;
   readonly #seen: PageGrid<Letter>;
   readonly #areas: PageGrid<Area>;
 
   constructor(paper: Box) {
-    this.#paper = paper;
+    this.paper = paper;
     this.#seen = new PageGrid(paper);
     this.#areas = new PageGrid(paper);
   }
@@ -70,7 +70,7 @@ export class PaintedPage {
     const alpha = paint.masked ? 0 : paint.alpha * paint.group;
     const grey = paint.grey * alpha + ground * (1 - alpha);
     const clipped = inBox(at, paint.clip) ? undefined : ("clipped" as const);
-    const hidden = inBox(at, this.#paper) ? clipped : ("outside the page" as const);
+    const hidden = inBox(at, this.paper) ? clipped : ("outside the page" as const);
     const painted: Letter = {
       says,
       size: paint.size * Math.hypot(placed[2], placed[3]),
