@@ -9,7 +9,7 @@ export default defineConfig({
   test: {
     pool: "threads",
     globalSetup: ["tests/clean-up.ts"],
-    testTimeout: 20_000,
+    testTimeout: 60_000,
     passWithNoTests: false,
     allowOnly: false,
     projects: [
