@@ -1,4 +1,4 @@
-/** How many letters to add, take out, replace, or swap with their neighbour make one word of the other; capitals count as small letters. */
+/** How many letters to add, take out, replace, or swap with their neighbour make one word of the other (the optimal string alignment distance); capitals count as small letters. */
 function slipsBetween(one: string, other: string): number {
   const [a, b] = [one.toLowerCase(), other.toLowerCase()];
   let before: readonly number[] = [];
