@@ -3,7 +3,7 @@ import { textWidth } from "../../text-widths.ts";
 import { leading } from "../../tokens.ts";
 import { type Run, stacked, type TextBlock } from "./slot-text.ts";
 
-const between = 2.2;
+const between = 3;
 const gap = 1;
 
 const pieces = (quantity: string): string => (quantity.startsWith("×") ? quantity : `×${quantity}`);
@@ -13,7 +13,7 @@ type Rack = NonNullable<TrayMapSlot["rack"]>;
 /** Font sizes of a rack's lengths and of their pieces, mm. */
 type Sizes = { readonly length: number; readonly pieces: number };
 
-/** A rack's lengths with their pieces, row by row in columns of one width, no wider than `width` mm. */
+/** A rack's lengths with their pieces, row by row in columns of one width, each length close to its own pieces, no wider than `width` mm. */
 export function rackText(rack: Rack, width: number, sizes: Sizes): TextBlock {
   return inColumns(
     rack.map(({ length, quantity }) => ({ length, quantity: pieces(quantity) })),
@@ -54,8 +54,9 @@ function inColumns(rack: Rack, width: number, sizes: Sizes): TextBlock {
   const columns = Math.max(1, Math.floor((width + between) / column));
   const runs = rack.flatMap((entry, index): Run[] => {
     const x = (index % columns) * column;
+    const own = first - textWidth(entry.length, sizes.length, 700);
     const y = (Math.floor(index / columns) + 0.76) * high;
-    const length: Run = { x, y, text: entry.length, size: sizes.length, weight: 700 };
+    const length: Run = { x: x + own, y, text: entry.length, size: sizes.length, weight: 700 };
     return entry.quantity === ""
       ? [length]
       : [length, { x: x + first + gap, y, text: entry.quantity, size: sizes.pieces, weight: 400 }];
