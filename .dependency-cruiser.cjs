@@ -1,7 +1,7 @@
 const stages =
   "read|validate|resolve|derive|check|draw|compose|site|print|impose|publish|report|control|begin|mutate";
 const entries =
-  "^lib/(index|build|cli|serve|bare-pages|planner|print-library|impose-library|bench|mutate)\\.ts$";
+  "^lib/(index|build|cli|serve|bare-pages|planner|print-library|impose-library|bench|mutate|explain)\\.ts$";
 
 /** @param {string} name @param {string} comment @param {object} from @param {object} to */
 const forbid = (name, comment, from, to) => ({ name, comment, severity: "error", from, to });

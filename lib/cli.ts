@@ -4,7 +4,6 @@ import { type DefinitionKind, definitions } from "./model/definition.ts";
 import { refuses } from "./model/finding.ts";
 import { suggestion } from "./model/nearest-name.ts";
 import { Stop } from "./model/stop.ts";
-import type { ToldRule } from "./model/told-rule.ts";
 import type { MutateOptions } from "./mutate.ts";
 
 type Shared = {
@@ -75,39 +74,6 @@ async function checkCommand({ library, today, format }: Shared): Promise<number>
       : reportText(located, { library: name, colour: useColour(), waiting }),
   );
   return findings.some(refuses) ? 1 : 0;
-}
-
-async function allRules(): Promise<readonly ToldRule[]> {
-  const [{ readingRules }, { validatingRules }, { resolvingRules }, { rules }] = await Promise.all([
-    import("./read/reading-rules.ts"),
-    import("./validate/validating-rules.ts"),
-    import("./resolve/resolving-rules.ts"),
-    import("./check/rules.ts"),
-  ]);
-  return [
-    ...Object.values<ToldRule>(readingRules),
-    ...Object.values<ToldRule>(validatingRules),
-    ...Object.values<ToldRule>(resolvingRules),
-    ...rules,
-  ];
-}
-
-async function explainCommand(id: string | undefined): Promise<number> {
-  const { explainRule, listRules } = await import("./report/explain-text.ts");
-  const told = await allRules();
-  const rule = told.find((one) => one.id === id);
-  if (id !== undefined && !rule)
-    throw new Stop(
-      2,
-      `Unknown rule "${id}".`,
-      suggestion(
-        id,
-        told.map((one) => one.id),
-        "rules",
-      ),
-    );
-  process.stdout.write(rule ? explainRule(rule) : listRules(told));
-  return 0;
 }
 
 async function newCommand(
@@ -210,7 +176,10 @@ function program(ends: (code: number) => void): Command {
     });
   command("explain", "explain one rule, or list them all")
     .argument("[rule]", "the id printed in brackets behind a finding")
-    .action(async (id?: string) => ends(await explainCommand(id)));
+    .action(async (id?: string) => {
+      const { explain } = await import("./explain.ts");
+      ends(explain(id));
+    });
   command("new", "write a commented definition to start from", "library", "built")
     .argument("<kind>", `one of: ${Object.keys(definitions).join(", ")}`)
     .argument("[id]", "its id: a-z, 0-9 and single hyphens")

@@ -85,6 +85,13 @@ function ofScrew({ catalogue, derived }: Traced, id: string, isLadder: boolean):
   ];
 }
 
+/** The ids of one kind that a sheet says it shows. */
+export const idsShown = ({ shows }: Pick<Shows, "shows">, kind: string): readonly string[] =>
+  shows.flatMap((name) => {
+    const [own, id = ""] = name.split("/");
+    return own === kind ? [id] : [];
+  });
+
 function shown(traced: Traced, sheet: Shows, name: string): readonly Named[] {
   const [kind, id = ""] = name.split("/");
   if (kind === "chain") return ofChain(traced, id);
