@@ -1,6 +1,11 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { rules } from "../../lib/check/rules.ts";
+import type { ToldRule } from "../../lib/model/told-rule.ts";
+import { readingRules } from "../../lib/read/reading-rules.ts";
+import { resolvingRules } from "../../lib/resolve/resolving-rules.ts";
+import { validatingRules } from "../../lib/validate/validating-rules.ts";
 import { ownFolder, ownLibrary, plant, trayleaf } from "./run-cli.ts";
 
 const slow = 60_000;
@@ -96,6 +101,19 @@ test(
     expect(code).toBe(0);
     for (const word of ["STOP", "what ", "why ", "fix ", "source ", "passes ", "fails "])
       expect(out).toContain(word);
+  },
+  slow,
+);
+
+test(
+  "all rules are listed, those of reading, of the schemas and of references among them",
+  () => {
+    const { code, out } = trayleaf(["explain"]);
+    expect(code).toBe(0);
+    for (const { id } of [readingRules, validatingRules, resolvingRules, rules].flatMap((stage) =>
+      Object.values<ToldRule>(stage),
+    ))
+      expect(out).toContain(id);
   },
   slow,
 );

@@ -104,6 +104,25 @@ describe("printing in a real browser", { timeout: 60_000 }, () => {
     expect(facts.overflow.length).toBeGreaterThan(1);
   });
 
+  it("gives each of those printed together its own pages, also beside one that has too many", async () => {
+    const page = (words: string) => ({
+      ...job(`<article class="sheet format--a4-landscape"><h1>${words}</h1></article>`, [words]),
+      file: words,
+      thumbnail: false,
+    });
+    const long = page("long");
+    const runsOver = { ...long, html: `${long.html}<p style="break-before: page">more</p>` };
+    const all = new Map<string, Printed["facts"]>();
+    await printJobs(
+      [page("first"), runsOver, page("last")],
+      { ...options, lanes: 1 },
+      ({ file, facts }) => all.set(file, facts),
+    );
+    expect(all.get("first")).toEqual({ pages: 1, overflow: [], missing: [] });
+    expect(all.get("last")).toEqual({ pages: 1, overflow: [], missing: [] });
+    expect(all.get("long")?.pages).toBe(2);
+  });
+
   it("keeps content from asking anything of the outside or the disk", async () => {
     const hostile =
       '<article class="sheet format--a4-landscape"><h1>x</h1><iframe src="file:///etc/passwd"></iframe><img src="http://127.0.0.1:9/x"></article>';

@@ -34,6 +34,18 @@ describe("reading a print back", () => {
     expect(read(smallPdf({ drawn: said })).facts.missing).toEqual(["A b"]);
   });
 
+  it("notices a text that a clip hides, and no longer where the clip was restored", () => {
+    const clip = "q\n20 20 5 5 re\nW n\n";
+    expect(read(smallPdf({ drawn: `${clip}<00010002> Tj` })).facts.missing).toEqual([
+      "A b (clipped)",
+    ]);
+    expect(read(smallPdf({ drawn: `${clip}Q\n<00010002> Tj` })).facts.missing).toEqual([]);
+  });
+
+  it("tells no file of a print that has not the pages its jobs should have", () => {
+    expect(readBack({ pdf: smallPdf(), seen: [] }, [job, job], "2026-10-01")).toBeUndefined();
+  });
+
   it("notices another paper, in millimetres", () => {
     expect(read(smallPdf(), { paper: [297, 200] }).facts.overflow).toEqual([
       { what: "paper", by: 9.9 },

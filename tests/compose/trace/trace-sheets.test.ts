@@ -38,3 +38,14 @@ test("The length of the next screw follows from rack, gauge and policy.", () => 
     ["system", "length_policy"],
   ]);
 });
+
+test("A warning of a drill that goes through another's sleeve names the drill's diameter and the sleeve's bore.", () => {
+  const { claims } = traces.get("pebblefin-pairing-plates") ?? { claims: [] };
+  const warned = claims.flatMap(({ what, facts }) =>
+    what === "goes in, and is wrong"
+      ? facts.map(({ kind, id, path }) => [kind, id, ...path].join(" "))
+      : [],
+  );
+  expect(warned).toContain("instrument drill-25 diameter");
+  expect(warned).toContain("instrument sleeve-35 bore");
+});
