@@ -39,7 +39,9 @@ describe("reading a print back", () => {
     expect(read(smallPdf({ drawn: `${clip}<00010002> Tj` })).facts.missing).toEqual([
       "A b (clipped)",
     ]);
-    expect(read(smallPdf({ drawn: `${clip}Q\n<00010002> Tj` })).facts.missing).toEqual([]);
+    expect(read(smallPdf({ drawn: `${clip}<0003> Tj\nQ\n<00010002> Tj` })).facts.missing).toEqual(
+      [],
+    );
   });
 
   it("tells no file of a print that has not the pages its jobs should have", () => {
